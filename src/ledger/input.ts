@@ -1,0 +1,90 @@
+/**
+ * Inputs as typed, of any kind of field: numbers, words of a choice, names, and rows of a list.
+ * In: the field and its text. Out: what `compute` is to see, or a slip in a builder's words.
+ */
+import type { ChoiceField, ListField, NumberField, TextField } from '../../calculators/define.ts'
+import { nearestName } from '../quantity/nearest.ts'
+import type { ParsedQuantity, Slip } from '../quantity/types.ts'
+import { readNumber } from './range.ts'
+
+export type SingleField = NumberField | ChoiceField | TextField
+
+export interface Entry {
+  readonly ok: true
+  readonly value: number | string
+  /** For numbers: the quantity as read. */
+  readonly quantity?: ParsedQuantity
+  /** Allowed, and yet rare. */
+  readonly unusual?: string
+}
+
+export const mayBeLeftOut = (field: SingleField | ListField): boolean =>
+  field.optional === true || ('assume' in field && field.assume !== undefined)
+
+/** The key of a choice that a text means: the key itself, or its words. */
+export function readChoice(field: ChoiceField, text: string): Entry | Slip {
+  const keys = Object.keys(field.options)
+  const wanted = text.normalize('NFKC').trim()
+  const folded = wanted.toLowerCase().replace(/\s+/g, '-')
+  const key =
+    keys.find((option) => option === wanted) ??
+    keys.find((option) => option.toLowerCase() === folded) ??
+    keys.find((option) => field.options[option]?.toLowerCase() === wanted.toLowerCase())
+  if (key !== undefined) return { ok: true, value: key }
+  const near = nearestName(wanted, keys)
+  return {
+    ok: false,
+    rule: 'unknown-choice',
+    text: `“${field.label}” cannot be \`${text}\``,
+    allowed: keys.join(', '),
+    ...(near === undefined ? {} : { hint: `did you mean \`${near}\`?` }),
+  }
+}
+
+export function readField(field: SingleField, text: string): Entry | Slip {
+  if (field.type === 'text') return { ok: true, value: text.trim() }
+  if (field.type === 'choice') return readChoice(field, text)
+  const read = readNumber(field, text)
+  if (!read.ok) return read
+  const { quantity, unusual } = read
+  return { ok: true, value: quantity.value, quantity, ...(unusual === undefined ? {} : { unusual }) }
+}
+
+export interface RowsRead {
+  readonly ok: true
+  readonly rows: readonly Readonly<Record<string, Entry>>[]
+}
+
+/** A list's rows; an empty cell of a field that may be left out is absent. */
+export function readRows(
+  field: ListField,
+  rows: readonly Readonly<Record<string, string>>[],
+): RowsRead | Slip {
+  const [least, most] = field.rows
+  if (rows.length < least || rows.length > most)
+    return {
+      ok: false,
+      rule: 'list-length',
+      text: `“${field.label}” has ${rows.length} rows`,
+      allowed: `${least} to ${most} rows, one for each ${field.row}`,
+    }
+  const made: Record<string, Entry>[] = []
+  for (const [index, row] of rows.entries()) {
+    const cells: Record<string, Entry> = {}
+    for (const [name, inner] of Object.entries(field.fields)) {
+      const text = row[name]?.trim() ?? ''
+      if (text === '' && mayBeLeftOut(inner)) continue
+      const read = readField(inner, text)
+      if (!read.ok) return { ...read, text: `${field.row} ${index + 1}, ${inner.label}: ${read.text}` }
+      cells[name] = read
+    }
+    made.push(cells)
+  }
+  return { ok: true, rows: made }
+}
+
+/** A slip as one line. */
+export const slipWords = ({ text, allowed, hint }: Slip): string =>
+  [text, allowed === undefined ? undefined : `allowed: ${allowed}`, hint]
+    .filter((part) => part !== undefined)
+    .join('; ')

@@ -1,0 +1,31 @@
+/** `numbers.json` as text: one number or block a line, so that a changed value is a changed line. */
+import type { Published } from './published.ts'
+
+export function recordText(published: Published): string {
+  const list = (name: string, items: readonly unknown[]): string =>
+    `${JSON.stringify(name)}: [${items.map((item) => `\n${JSON.stringify(item)}`).join(',')}\n]`
+  return [
+    `{"format": ${published.format}`,
+    `"site": ${JSON.stringify(published.site)}`,
+    list('notes', published.notes),
+    list('numbers', published.numbers),
+    `${list('blocks', published.blocks)}}\n`,
+  ].join(',\n')
+}
+
+/** Reads what `recordText` wrote; undefined when it is something else. */
+export function readRecord(text: string): Published | undefined {
+  let data: unknown
+  try {
+    data = JSON.parse(text)
+  } catch {
+    return undefined
+  }
+  return isPublished(data) ? data : undefined
+}
+
+function isPublished(data: unknown): data is Published {
+  if (typeof data !== 'object' || data === null) return false
+  const has = (key: string): boolean => key in data && Array.isArray(Object.entries(data).find(([name]) => name === key)?.[1])
+  return 'format' in data && data.format === 1 && 'site' in data && has('notes') && has('numbers') && has('blocks')
+}

@@ -1,0 +1,183 @@
+/**
+ * `site.yaml`: the vehicle, the units, and the instruments and sources that numbers name.
+ * In: its text. Out: the settings, or every problem with its line.
+ */
+import { LineCounter, parseDocument, type Document } from 'yaml'
+import { z } from 'zod'
+import { nearestName } from '../quantity/nearest.ts'
+import type { Problem } from './problems.ts'
+
+const calendarDate = z
+  .string()
+  .regex(/^\d{4}-\d{2}-\d{2}$/, 'a date is written YYYY-MM-DD, such as 2026-03-14')
+const system = z.enum(['metric', 'us'], { error: 'units are `metric`, `us`, or a list of both, the first shown first' })
+
+/** The phases of a conversion in the order of the work; a note's `phase` is one of them. */
+export const phases: Readonly<Record<string, string>> = {
+  plan: 'Plan and rules',
+  survey: 'Donor survey',
+  target: 'Target, motor and gearing',
+  strip: 'Strip-out',
+  adapter: 'Adapter and mounts',
+  pack: 'Pack and boxes',
+  'high-voltage': 'High-voltage side',
+  cooling: 'Cooling loop',
+  'twelve-volt': '12 V side',
+  charging: 'Charging',
+  chassis: 'Mass, brakes, suspension',
+  cabin: 'Cabin and controls',
+  commissioning: 'Commissioning',
+  certification: 'Certification',
+  road: 'Road test and ownership',
+}
+
+const siteSchema = z.strictObject({
+  title: z.string().min(1),
+  description: z.string().default(''),
+  vehicle: z.string().min(1),
+  notice: z.string().optional(),
+  author: z.string().optional(),
+  units: z
+    .union([system.transform((one) => [one]), z.array(system).min(1).max(2)])
+    .default(['metric', 'us']),
+  address: z.url('the address of the site, such as https://example.org').optional(),
+  base: z.string().regex(/^\//, 'the base path begins with `/`').default('/'),
+  nominals: z.array(z.string().min(1)).default([]),
+  instruments: z
+    .record(z.string(), z.strictObject({ title: z.string().min(1), plusMinus: z.string().optional() }))
+    .default({}),
+  sources: z
+    .record(
+      z.string(),
+      z.strictObject({
+        title: z.string().min(1),
+        edition: z.coerce.string().optional(),
+        read: calendarDate.optional(),
+        url: z.url().optional(),
+      }),
+    )
+    .default({}),
+})
+export type SiteSettings = z.output<typeof siteSchema>
+
+const noteSchema = z.object({
+  title: z.string('a note needs a `title`').min(1, 'the title is empty'),
+  date: z.preprocess(
+    (value) => (value instanceof Date && !Number.isNaN(value.getTime()) ? value.toISOString().slice(0, 10) : value),
+    z.string('a note needs a `date`, such as 2026-03-14').regex(/^\d{4}-\d{2}-\d{2}$/, 'a date is written YYYY-MM-DD, such as 2026-03-14'),
+  ),
+  changed: z.preprocess(
+    (value) => (value instanceof Date && !Number.isNaN(value.getTime()) ? value.toISOString().slice(0, 10) : value),
+    z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'a date is written YYYY-MM-DD, such as 2026-03-14').optional(),
+  ),
+  phase: z.enum(Object.keys(phases), { error: `a phase is one of ${Object.keys(phases).join(', ')}` }),
+  status: z.enum(['planned', 'doing', 'done', 'redone', 'abandoned'], {
+    error: 'a status is one of planned, doing, done, redone, abandoned',
+  }),
+  summary: z.string().optional(),
+})
+export type NoteMeta = z.output<typeof noteSchema>
+
+const noteKeys = Object.keys(noteSchema.shape)
+
+/** The line of a key in a note's frontmatter, 1 when it is not there. */
+function frontmatterLine(text: string, key: string): number {
+  const index = text.split('\n').findIndex((line) => line.startsWith(`${key}:`))
+  return index < 0 ? 1 : index + 1
+}
+
+/** Checks a note's frontmatter; `text` is the whole file, for the lines. */
+export function readMeta(
+  frontmatter: Record<string, unknown>,
+  text: string,
+  file: string,
+): { meta: NoteMeta | undefined; problems: Problem[] } {
+  const problems: Problem[] = []
+  const report = (key: string, rule: string, message: string, hint?: string): number =>
+    problems.push({
+      rule,
+      level: 'error',
+      text: message,
+      ...(hint === undefined ? {} : { hint }),
+      file,
+      line: frontmatterLine(text, key),
+      column: 1,
+    })
+  for (const [key, value] of Object.entries(frontmatter)) {
+    if (!noteKeys.includes(key)) {
+      const near = nearestName(key, noteKeys)
+      report(
+        key,
+        'unknown-frontmatter',
+        `the frontmatter has no field \`${key}\`; it knows ${noteKeys.join(', ')}`,
+        near === undefined ? undefined : `did you mean \`${near}\`?`,
+      )
+    }
+    if (typeof value === 'string' && /\{[^}]*\}/.test(value))
+      report(key, 'braces-in-frontmatter', `braces in \`${key}\`: nothing is worked out in the frontmatter`, 'write the words only')
+  }
+  const result = noteSchema.safeParse(frontmatter)
+  if (result.success) return { meta: problems.length > 0 ? undefined : result.data, problems }
+  for (const issue of result.error.issues) {
+    const key = String(issue.path[0] ?? '')
+    const read = frontmatter[key]
+    report(
+      key,
+      'bad-frontmatter',
+      `\`${key}\`: ${issue.message}${read === undefined || typeof read === 'object' ? '' : `; \`${String(read)}\` was read`}`,
+    )
+  }
+  return { meta: undefined, problems }
+}
+
+function placeIn(document: Document, counter: LineCounter, path: readonly PropertyKey[]): { line: number; column: number } {
+  for (let length = path.length; length > 0; length--) {
+    const node = document.getIn(path.slice(0, length), true)
+    if (typeof node === 'object' && node !== null && 'range' in node && Array.isArray(node.range)) {
+      const { line, col } = counter.linePos(Number(node.range[0]))
+      return { line, column: col }
+    }
+  }
+  return { line: 1, column: 1 }
+}
+
+/** Reads the settings of a site. */
+export function readSite(text: string, file: string): { site: SiteSettings | undefined; problems: Problem[] } {
+  const counter = new LineCounter()
+  const document = parseDocument(text, { lineCounter: counter, prettyErrors: false })
+  if (document.errors.length > 0) {
+    return {
+      site: undefined,
+      problems: document.errors.map((error) => {
+        const { line, col } = counter.linePos(error.pos[0])
+        return {
+          rule: 'unreadable-settings',
+          level: 'error',
+          text: 'this line cannot be read as settings (`name: value`)',
+          hint: 'put a text with a colon or a quote in quotation marks, and indent with spaces only',
+          file,
+          line,
+          column: col,
+        }
+      }),
+    }
+  }
+  const result = siteSchema.safeParse(document.toJS() ?? {})
+  if (result.success) return { site: result.data, problems: [] }
+  return {
+    site: undefined,
+    problems: result.error.issues.map((issue) => ({
+      rule: 'bad-settings',
+      level: 'error',
+      text:
+        issue.code === 'unrecognized_keys'
+          ? `the settings know no ${issue.keys.map((key) => `\`${key}\``).join(', ')} here`
+          : `\`${issue.path.map(String).join('.')}\`: ${issue.message}`,
+      ...(issue.code === 'unrecognized_keys' && issue.path.length === 0
+        ? { allowed: Object.keys(siteSchema.shape).join(', ') }
+        : {}),
+      file,
+      ...placeIn(document, counter, issue.path),
+    })),
+  }
+}
