@@ -1,0 +1,20 @@
+/**
+ * Exponents of the base units, added and compared. A product of units adds their vectors, a quotient
+ * takes one from the other.
+ */
+import type { Vector } from './types.ts'
+
+export const none: Vector = [0, 0, 0, 0, 0, 0, 0]
+
+/** `a` + `times` × `b`, exponent by exponent: the vector of a product. */
+export const add = (a: Vector, b: Vector, times = 1): Vector => [
+  a[0] + times * b[0],
+  a[1] + times * b[1],
+  a[2] + times * b[2],
+  a[3] + times * b[3],
+  a[4] + times * b[4],
+  a[5] + times * b[5],
+  a[6] + times * b[6],
+]
+
+export const sameVector = (a: Vector, b: Vector): boolean => a.every((power, i) => power === b[i])
