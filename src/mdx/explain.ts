@@ -1,0 +1,287 @@
+/**
+ * What MDX could not read, in a builder's words.
+ *
+ * In: the text and the fault. Out: the problem, and how far the fault reaches: signs inside that
+ * stretch are part of it and not told a second time. The words are made from what was typed; the
+ * parser's own message is not used.
+ */
+import type { Problem } from '../ledger/problems.ts'
+import { looksLikeModule } from './module-line.ts'
+import { mostBraces, type Fault } from './forgive.ts'
+import { lineFrom, paragraphEnd, type PlaceAt } from './place.ts'
+import { matchingBrace, walkTag } from './tag.ts'
+
+export interface Explained {
+  /** undefined: it only looked like markup and is plain text. */
+  readonly problem: Problem | undefined
+  /** Offset one past the end of the fault. */
+  readonly end: number
+}
+
+interface Words {
+  readonly rule: string
+  readonly at: number
+  readonly text: string
+  readonly hint: string
+}
+
+export function explain(text: string, fault: Fault, placeAt: PlaceAt): Explained {
+  const explained =
+    fault.overlong !== undefined
+      ? { words: overlong(fault.start, fault.overlong.braces), end: fault.overlong.end }
+      : fault.kind === 'tag'
+        ? explainTag(text, fault)
+        : fault.kind === 'braces'
+          ? explainBraces(text, fault.start, fault.at)
+          : explainModule(text, fault)
+  return { problem: explained.words && problem(explained.words, placeAt), end: explained.end }
+}
+
+export function problem({ rule, at, text, hint }: Words, placeAt: PlaceAt): Problem {
+  return { rule, level: 'error', ...placeAt(at), text, hint }
+}
+
+function overlong(at: number, braces: number): Words {
+  return {
+    rule: 'overlong-braces',
+    at,
+    text: `${braces} pairs of braces in one place, more than the ${mostBraces} that are read`,
+    hint: 'write a list of parts as a table inside the element, and a long one in several elements',
+  }
+}
+
+interface Found {
+  readonly words: Words | undefined
+  readonly end: number
+}
+
+function explainTag(text: string, { start, at }: Fault): Found {
+  const line = lineFrom(text, start)
+  if (line.startsWith('<!')) {
+    const end = text.indexOf('-->', start)
+    return {
+      end: end < 0 ? paragraphEnd(text, start) : end + 3,
+      words: {
+        rule: 'html-comment',
+        at: start,
+        text: '`<!--` does not begin a comment here',
+        hint: 'write `{/* … */}`',
+      },
+    }
+  }
+  const address = /^<((?:https?:\/\/|mailto:|[^\s<>@"=]+@)[^\s<>]*)>?/i.exec(line)
+  if (address) {
+    return {
+      end: start + address[0].length,
+      words: {
+        rule: 'bare-address',
+        at: start,
+        text: `an address in angle brackets is read as a tag: \`${short(address[0])}\``,
+        hint: `write \`[words](${address[1]?.includes(':') ? '' : 'mailto:'}${short(address[1] ?? '')})\``,
+      },
+    }
+  }
+
+  const { name, end, fault } = walkTag(text, start)
+  const tag = `<${text[start + 1] === '/' ? '/' : ''}${name}`
+  const found = (words: Words): Found => ({ words, end: Math.max(end, start + 1) })
+  const value = fault ? lineFrom(text, fault.at) : ''
+  const attribute = fault?.attribute ?? ''
+  switch (fault?.kind) {
+    case 'bare': {
+      const typed = /^.*?(?=\s+[\w$]+\s*=|\s*\/?>|\s*$)/.exec(value)?.[0] ?? ''
+      return found({
+        rule: 'value-without-quotes',
+        at: fault.at,
+        text: `the value of \`${attribute}\` has no quotes: \`${attribute}=${short(typed)}\``,
+        hint: `write \`${attribute}="${short(typed) || '…'}"\``,
+      })
+    }
+    case 'quote':
+    case 'curly':
+      return found({
+        rule: 'quote-open',
+        at: fault.at,
+        text: `the quote after \`${attribute}=\` is never closed`,
+        hint: 'write the same straight quote `"` at the end of the value',
+      })
+    case 'braces':
+      return found({ ...braceOpen(fault.at), rule: 'brace-open' })
+    case 'open':
+      return found({
+        rule: 'tag-open',
+        at: start,
+        text: `\`${tag}\` begins a tag that has no end`,
+        hint: `end it with \`${tag.startsWith('</') ? '>' : '/>'}\`; for “less than” write \`\\<\``,
+      })
+    case 'sign':
+    case undefined:
+      return explainInside(text, start, at, tag, end)
+  }
+}
+
+/** The tag can be followed to its end: the fault is a sign in it, or braces that cannot be read. */
+function explainInside(
+  text: string,
+  start: number,
+  at: number | undefined,
+  tag: string,
+  end: number,
+): Found {
+  const stop = Math.max(end, start + 1)
+  const brace = at === undefined ? undefined : braceAround(text, start, at, stop)
+  if (brace !== undefined) {
+    const close = matchingBrace(text, brace, stop) ?? stop
+    return { words: unreadable(text, brace, close, at).words, end: stop }
+  }
+  const place = at ?? stop
+  const sign = /^\P{Cc}/u.exec(text.slice(place))?.[0]
+  const what = sign ? `\`${sign}\` cannot stand here in the tag \`${tag}\`` : undefined
+  return {
+    end: Math.max(stop, place),
+    words: {
+      rule: 'unreadable-tag',
+      at: place,
+      text: what ?? `the tag \`${tag}\` cannot be read`,
+      hint: 'a tag is `<Name word="value" />`; for “less than” write `\\<`',
+    },
+  }
+}
+
+/** The `{` of the outermost braces that hold `at`. */
+function braceAround(text: string, start: number, at: number, end: number): number | undefined {
+  let from = start
+  for (;;) {
+    const open = text.indexOf('{', from)
+    if (open < 0 || open > at || open >= end) return undefined
+    const close = matchingBrace(text, open, end) ?? end
+    if (at <= close) return open
+    from = close + 1
+  }
+}
+
+function braceOpen(at: number): Words {
+  return {
+    rule: 'brace-open',
+    at,
+    text: '`{` opens braces that are never closed',
+    hint: 'close them, as in `{pumpDraw}`, or write `\\{` for a brace as text',
+  }
+}
+
+function explainBraces(text: string, start: number, at: number | undefined): Found {
+  // A table's cell ends with its line at the latest.
+  const inRow = /(?:^|[\r\n])[ \t>]*\|[^\r\n]*$/.test(text.slice(0, start))
+  const end = inRow ? start + lineFrom(text, start).length : paragraphEnd(text, start)
+  const close = matchingBrace(text, start, end)
+  if (close !== undefined) return unreadable(text, start, close, at)
+  // A quote mark in prose may have hidden the closing brace.
+  const plain = text.slice(start, end).indexOf('}')
+  if (plain < 0) return { words: braceOpen(start), end: start + 1 }
+  return unreadable(text, start, start + plain, at)
+}
+
+function unreadable(text: string, start: number, close: number, at: number | undefined): Found {
+  const inner = text.slice(start + 1, close).trim()
+  const asText = 'write `\\{` for a brace as text'
+  const words = (rule: string, said: string, hint: string): Found => ({
+    words: { rule, at: start, text: said, hint },
+    end: close + 1,
+  })
+  if (/^[[{]/.test(inner) && at !== undefined && at > start && at < close) {
+    const rule = 'unreadable-braces'
+    const said = `a list in braces cannot be read from \`${short(lineFrom(text, at))}\` on`
+    const hint =
+      'write it as `{[{ name: "value" }, { name: "value" }]}`, with a comma between entries'
+    return { words: { rule, at, text: said, hint }, end: close + 1 }
+  }
+  const comma = /^[-+−]?\d+,\d+/.exec(inner)
+  if (comma) return words('decimal-comma', decimalComma(inner), decimalPoint(inner))
+  if (inner.startsWith('#')) {
+    return words(
+      'unreadable-braces',
+      `\`{${short(inner)}}\` does not name a heading`,
+      'take it out: a heading gets its id from its words',
+    )
+  }
+  if (/^[-+−]?[\d.]/.test(inner)) {
+    return words(
+      'unreadable-braces',
+      `\`{${short(inner)}}\` is neither a name nor a sum of names`,
+      `a name begins with a letter; a value goes into an element, as in \`<Reading value="${short(inner)}" />\`; ${asText}`,
+    )
+  }
+  if (/^[\p{L}$_][\p{L}\p{N}$_]*(?:\s+[\p{L}\p{N}$_]+)+$/u.test(inner)) {
+    const joined = inner.replace(/\s+(.)/gu, (_, first: string) => first.toUpperCase())
+    return words(
+      'unreadable-braces',
+      `\`{${short(inner)}}\` has a space in its name`,
+      `did you mean \`{${short(joined)}}\`? ${asText}`,
+    )
+  }
+  return words(
+    'unreadable-braces',
+    `\`{${short(inner)}}\` is neither a name nor a sum of names`,
+    `write a name, as in \`{pumpDraw}\`, or a sum, as in \`{supply + back}\`; ${asText}`,
+  )
+}
+
+export function decimalComma(typed: string): string {
+  return `\`${short(typed)}\` has a decimal comma`
+}
+
+export function decimalPoint(typed: string): string {
+  return `write \`${short(typed.replace(/(\d),(\d)/g, '$1.$2'))}\``
+}
+
+function explainModule(text: string, { start, at, twice }: Fault): Found {
+  const block = text.slice(start, paragraphEnd(text, start))
+  const end = start + block.length
+  if (!looksLikeModule(block)) return { words: undefined, end: start }
+  if (twice !== undefined) {
+    return {
+      end,
+      words: {
+        rule: 'imported-twice',
+        at: at ?? start,
+        text: `\`${twice}\` is imported a second time`,
+        hint: `keep one of the two, or give it another name: \`${twice} as ${twice}There\``,
+      },
+    }
+  }
+  const prose = block.split(/\r\n?|\n/).find((line, index) => index > 0 && beginsProse(line))
+  if (prose !== undefined) {
+    return {
+      end,
+      words: {
+        rule: 'import-in-paragraph',
+        at: start,
+        text: `\`${short(lineFrom(block, 0))}\` is not apart from the text below it`,
+        hint: `leave an empty line before \`${short(prose.trim())}\``,
+      },
+    }
+  }
+  return {
+    end,
+    words: {
+      rule: 'unreadable-import',
+      at: at ?? start,
+      text: `\`${short(lineFrom(block, 0))}\` cannot be read`,
+      hint: "write `import { pumpDraw } from './other-note.mdx'`, with straight quotes",
+    },
+  }
+}
+
+/** A line that does not go on with an import: neither another one nor the inside of its braces. */
+function beginsProse(line: string): boolean {
+  return (
+    /\S/.test(line) &&
+    !/^\s*(?:import|export)\b|^\s*[\w$]+(?:\s+as\s+[\w$]+)?\s*,?\s*$|^\s*\}/.test(line)
+  )
+}
+
+/** What was typed, short enough for one line of a message; backquotes would end the quotation. */
+export function short(typed: string): string {
+  const line = typed.replace(/\s+/g, ' ').replaceAll('`', 'ˋ')
+  return line.length > 60 ? `${line.slice(0, 57)}…` : line
+}

@@ -1,0 +1,111 @@
+/**
+ * The block between `---` lines at the head of a note.
+ *
+ * In: the note's text. Out: its entries, and the text with the block blanked by spaces, so that every
+ * position below stays. The blanked text is the same that Astro hands its Markdown parser.
+ * Entries are read with YAML's core schema: a date stays the text `2026-03-14`.
+ */
+import { extractFrontmatter, parseFrontmatter } from '@astrojs/markdown-remark'
+import { parseDocument, type ErrorCode } from 'yaml'
+import type { Problem } from '../ledger/problems.ts'
+import type { PlaceAt } from './place.ts'
+
+export interface Frontmatter {
+  readonly problems: readonly Problem[]
+  /** undefined: it could not be read. */
+  readonly entries: Record<string, unknown> | undefined
+  readonly blanked: string
+}
+
+export function readFrontmatter(text: string, placeAt: PlaceAt): Frontmatter {
+  const raw = extractFrontmatter(text)
+  if (raw === undefined) return withoutBlock(text, placeAt)
+
+  const start = text.indexOf(raw)
+  const blanked = blank(text, start, raw)
+  if (text.slice(start - 3, start) === '+++') {
+    const words = 'the head of the note stands between `+++` lines'
+    return unreadable(blanked, [fault(placeAt(start - 3), words, 'write `---` lines instead')])
+  }
+  const document = parseDocument(raw, { prettyErrors: false, logLevel: 'error' })
+  if (document.errors.length > 0) {
+    const problems = document.errors.map(({ code, pos }) => {
+      const at = start + (code === 'MISSING_CHAR' ? (openQuote(raw) ?? pos[0]) : pos[0])
+      return fault(placeAt(at), ...words(code, lineAround(text, at)))
+    })
+    return unreadable(blanked, problems)
+  }
+  try {
+    const entries: unknown = document.toJS()
+    if (entries === null) return { problems: [], entries: {}, blanked }
+    if (!isRecord(entries)) throw new TypeError('not a list of entries')
+    // Astro reads the block a second time, with another parser: what that one refuses is refused here.
+    parseFrontmatter(text, { frontmatter: 'empty-with-spaces' })
+    return { problems: [], entries, blanked }
+  } catch {
+    const place = placeAt(start + raw.search(/\S|$/))
+    return unreadable(blanked, [fault(place, 'the head of the note cannot be read', entryHint)])
+  }
+}
+
+const entryHint = 'write one `name: value` a line, with quotes round a value that has a colon'
+
+function withoutBlock(text: string, placeAt: PlaceAt): Frontmatter {
+  const opened = /^\s*---[ \t]*(?:\r\n?|\n)[ \t]*[\w-]+[ \t]*:/.exec(text)
+  if (!opened) return { problems: [], entries: {}, blanked: text }
+  const place = placeAt(text.indexOf('---'))
+  const words = 'the head of the note begins with `---` and never ends'
+  return unreadable(text, [fault(place, words, 'write a line `---` after its last entry')])
+}
+
+function unreadable(blanked: string, problems: readonly Problem[]): Frontmatter {
+  return { problems, entries: undefined, blanked }
+}
+
+/** The same as Astro's `empty-with-spaces`, which is out of reach when the block has a fault. */
+function blank(text: string, start: number, raw: string): string {
+  const spaces = `   ${raw.replace(/[^\r\n]/g, ' ')}   `
+  return text.slice(0, start - 3) + spaces + text.slice(start - 3 + spaces.length)
+}
+
+function fault(place: ReturnType<PlaceAt>, text: string, hint: string): Problem {
+  return { rule: 'unreadable-frontmatter', level: 'error', ...place, text, hint }
+}
+
+/** The parser notices an open quote only at the end of the block: where it began. */
+function openQuote(raw: string): number | undefined {
+  const entry = /^[\w-]+:[ \t]*(?:"[^"\r\n]*|'[^'\r\n]*)$/m.exec(raw)
+  return entry ? entry.index + entry[0].search(/["']/) : undefined
+}
+
+function lineAround(text: string, offset: number): string {
+  const before =
+    text
+      .slice(0, offset)
+      .split(/[\r\n]/)
+      .at(-1) ?? ''
+  const after = text.slice(offset).split(/[\r\n]/)[0] ?? ''
+  return (before + after).trim()
+}
+
+/** What is wrong and what to write, by the fault the parser found. */
+function words(code: ErrorCode, line: string): [text: string, hint: string] {
+  const entry = /^([\w-]+):\s*(.+)$/.exec(line)
+  const quoted = entry
+    ? `write \`${entry[1] ?? ''}: "${(entry[2] ?? '').replaceAll('"', "'")}"\``
+    : entryHint
+  const told: Partial<Record<ErrorCode, [text: string, hint: string]>> = {
+    DUPLICATE_KEY: [`\`${line}\` gives an entry a second time`, 'keep one of the two'],
+    TAB_AS_INDENT: ['a line of the head begins with a tab', 'use spaces'],
+    BLOCK_AS_IMPLICIT_KEY: [`\`${line}\` has a second colon`, quoted],
+    BAD_SCALAR_START: [`\`${line}\` begins its value with a sign of the format`, quoted],
+    BAD_INDENT: [`\`${line}\` is indented otherwise than its neighbours`, 'line the entries up'],
+    MISSING_CHAR: [`a quote, bracket or colon is missing at \`${line}\``, 'close what is open'],
+    MULTILINE_IMPLICIT_KEY: [`\`${line}\` is no entry`, 'write `name: value`'],
+  }
+  return told[code] ?? [`\`${line}\` cannot be read`, entryHint]
+}
+
+function isRecord(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value)
+}

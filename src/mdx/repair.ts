@@ -1,0 +1,67 @@
+/**
+ * What a phone keyboard did to markup, undone: curly quotes round values, no-break spaces in them.
+ *
+ * In: the text and a fault MDX met. Out: the changes that may mend it, each of one character for one,
+ * so that every position stays. Prose is never touched: only places where MDX tried to read a tag,
+ * braces or an import are looked at.
+ */
+import type { Fault } from './forgive.ts'
+import { paragraphEnd } from './place.ts'
+import { matchingBrace, walkTag } from './tag.ts'
+
+export interface Change {
+  readonly at: number
+  readonly sign: string
+}
+
+export function repairs(text: string, { kind, start }: Fault): readonly Change[] {
+  if (kind === 'tag') return repairTag(text, start)
+  if (kind === 'module') return straighten(text, start, paragraphEnd(text, start))
+  const close = matchingBrace(text, start, paragraphEnd(text, start))
+  return close === undefined ? [] : straighten(text, start, close)
+}
+
+export function apply(text: string, changes: readonly Change[]): string {
+  const signs = text.split('')
+  for (const { at, sign } of changes) signs[at] = sign
+  return signs.join('')
+}
+
+function repairTag(text: string, start: number): readonly Change[] {
+  const { end, curly } = walkTag(text, start)
+  const quotes = curly.flatMap(([open, close]) => {
+    const value = text.slice(open + 1, close)
+    const plain = value.includes('"') ? "'" : '"'
+    const sign = value.includes(plain) ? undefined : plain
+    if (sign === undefined) return []
+    return [open, close].filter((at) => text[at] !== sign).map((at) => ({ at, sign }))
+  })
+  // Values in braces: `list={[{ draw: “5 A” }]}`.
+  const inBraces = [...text.slice(start, end).matchAll(/\{/g)].flatMap(({ index }) => {
+    const close = matchingBrace(text, start + index, end)
+    return close === undefined ? [] : straighten(text, start + index, close)
+  })
+  return [...quotes, ...inBraces]
+}
+
+/** Curly quotes of code. One that stands inside straight quotes is part of a text. */
+function straighten(text: string, start: number, end: number): readonly Change[] {
+  const code = text.slice(start, end)
+  return [...code.matchAll(/"[^"\n]*"|'[^'\n]*'|[“”„‟]|[‘’‚‛]/g)]
+    .filter(([found]) => found.length === 1)
+    .map(({ 0: found, index }) => ({ at: start + index, sign: '“”„‟'.includes(found) ? '"' : "'" }))
+}
+
+const noBreakSpace = /[\u00A0\u2007\u202F]/g
+
+/** No-break spaces in a text between two offsets, as changes to plain ones. */
+export function plainSpaces(text: string, start: number, end: number): readonly Change[] {
+  return [...text.slice(start, end).matchAll(noBreakSpace)].map(({ index }) => ({
+    at: start + index,
+    sign: ' ',
+  }))
+}
+
+export function withPlainSpaces(value: string): string {
+  return value.replace(noBreakSpace, ' ')
+}

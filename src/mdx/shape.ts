@@ -1,0 +1,161 @@
+/**
+ * Lines that MDX reads in another way than they look, and braces it accepts that mean a slip.
+ *
+ * In: the tree and its text. Out: problems. Told are an `import` that is read as prose, an element or a
+ * name alone on a line of a wrapped paragraph (MDX ends the paragraph there), empty braces, and a
+ * decimal comma in braces (JavaScript takes `1,5` for 5).
+ */
+import type { Node, Program } from 'estree'
+import type { Root, RootContent } from 'mdast'
+import { visitParents } from 'unist-util-visit-parents'
+import type { Problem } from '../ledger/problems.ts'
+import { decimalComma, decimalPoint, problem, short } from './explain.ts'
+import { looksLikeModule } from './module-line.ts'
+import { lineFrom, type PlaceAt } from './place.ts'
+
+export function checkShape(
+  tree: Root,
+  text: string,
+  placeAt: PlaceAt,
+  isTold: (offset: number) => boolean,
+): readonly Problem[] {
+  const problems: Problem[] = []
+  visitParents(tree, (node) => {
+    if (node.type === 'paragraph') problems.push(...proseImports(node, text, placeAt, isTold))
+    if ('children' in node) problems.push(...brokenParagraphs(node.children, text, placeAt))
+    if (node.type === 'mdxTextExpression' || node.type === 'mdxFlowExpression') {
+      problems.push(...inBraces(node, text, placeAt))
+    }
+    if (node.type === 'mdxJsxTextElement' || node.type === 'mdxJsxFlowElement') {
+      for (const attribute of node.attributes) {
+        const value = attribute.type === 'mdxJsxAttribute' ? attribute.value : attribute
+        if (value === null || value === undefined || typeof value === 'string') continue
+        problems.push(...commas(value.data?.estree, text, placeAt))
+      }
+    }
+  })
+  return problems
+}
+
+type Child = RootContent
+type Paragraph = Extract<Child, { type: 'paragraph' }>
+type Braces = Extract<Child, { type: 'mdxTextExpression' | 'mdxFlowExpression' }>
+
+function proseImports(
+  node: Paragraph,
+  text: string,
+  placeAt: PlaceAt,
+  isTold: (offset: number) => boolean,
+): readonly Problem[] {
+  const { start, end } = span(node)
+  const code = node.children.filter(({ type }) => type === 'inlineCode').map(span)
+  const lines = [...text.slice(start, end).matchAll(/(?:^|\r\n?|\n)[ \t>]*/g)]
+  return lines.flatMap(({ 0: lead, index }) => {
+    const at = start + index + lead.length
+    const line = lineFrom(text, at)
+    if (!looksLikeModule(line) || isTold(at)) return []
+    if (code.some((one) => at > one.start && at < one.end)) return []
+    return problem(
+      {
+        rule: 'import-in-paragraph',
+        at,
+        text: `\`${short(line)}\` is read as prose`,
+        hint: 'put it at the very beginning of a line of its own, with an empty line before and after',
+      },
+      placeAt,
+    )
+  })
+}
+
+/** Elements that stand for a number or a word in a sentence. */
+const inSentence = new Set(['Reading', 'Rated', 'Assumed', 'Chosen', 'Show', 'Nominal', 'Quoted'])
+
+function brokenParagraphs(
+  children: readonly Child[],
+  text: string,
+  placeAt: PlaceAt,
+): readonly Problem[] {
+  const told = new Set<number>()
+  return children.flatMap((node, index) => {
+    if (!belongsInSentence(node)) return []
+    const before = children[index - 1]
+    const after = children[index + 1]
+    const joined = before?.type === 'paragraph' && follows(before, node)
+    const goesOn = after?.type === 'paragraph' && follows(node, after)
+    const line = node.position?.start.line ?? 0
+    if ((!joined && !goesOn) || told.has(line)) return []
+    told.add(line)
+    const { start, end } = span(node)
+    return problem(
+      {
+        rule: 'alone-on-line',
+        at: start,
+        text: `\`${short(text.slice(start, end))}\` alone on its line ends the paragraph`,
+        hint: 'put it on the same line as a word of its sentence, or leave an empty line before and after',
+      },
+      placeAt,
+    )
+  })
+}
+
+function belongsInSentence(node: Child): boolean {
+  if (node.type === 'mdxFlowExpression') return true
+  if (node.type !== 'mdxJsxFlowElement' || !inSentence.has(node.name ?? '')) return false
+  return node.children.every(({ type }) => type === 'paragraph')
+}
+
+function follows(before: Child, after: Child): boolean {
+  return (after.position?.start.line ?? 0) === (before.position?.end.line ?? -1) + 1
+}
+
+function inBraces(node: Braces, text: string, placeAt: PlaceAt): readonly Problem[] {
+  const { start } = span(node)
+  if (node.value.trim() !== '') return commas(node.data?.estree, text, placeAt)
+  const hint = 'write a name in them, as in `{pumpDraw}`, or `\\{\\}` for braces as text'
+  return [problem({ rule: 'empty-braces', at: start, text: '`{}` is empty', hint }, placeAt)]
+}
+
+/** `1,5` and `0,5 * length`: two digits on either side of a comma, in a list of two values. */
+function commas(
+  program: Program | null | undefined,
+  text: string,
+  placeAt: PlaceAt,
+): readonly Problem[] {
+  const problems: Problem[] = []
+  if (program) {
+    walk(program, (node) => {
+      if (node.type !== 'SequenceExpression') return
+      const [start, end] = range(node)
+      const typed = text.slice(start, end)
+      const comma = /(?<![\w.])\d+,\d+/.exec(typed)
+      if (!comma) return
+      const words = { text: decimalComma(typed), hint: decimalPoint(typed) }
+      problems.push(problem({ rule: 'decimal-comma', at: start + comma.index, ...words }, placeAt))
+    })
+  }
+  return problems
+}
+
+function walk(node: Node, seen: (node: Node) => void): void {
+  seen(node)
+  for (const value of Object.values(node)) {
+    for (const one of Array.isArray(value) ? value : [value]) {
+      if (isNode(one)) walk(one, seen)
+    }
+  }
+}
+
+function isNode(value: unknown): value is Node {
+  return (
+    typeof value === 'object' && value !== null && 'type' in value && typeof value.type === 'string'
+  )
+}
+
+/** The parser adds `start` and `end`, which the type of the tree does not name. */
+function range(node: Node): readonly [number, number] {
+  return node.range ?? [0, 0]
+}
+
+function span(node: Child): { readonly start: number; readonly end: number } {
+  return { start: node.position?.start.offset ?? 0, end: node.position?.end.offset ?? 0 }
+}
