@@ -1,0 +1,32 @@
+/**
+ * What is left of the boat table's amperage in an engine space: 33 CFR 183.425, note 1 of table 5.
+ *
+ * In: nothing. Out: a factor by insulation class. Only the one at 105 °C was read; 200 °C insulation
+ * keeps its whole rating.
+ */
+import type { Table } from './define.ts'
+
+export const engineSpaceFactors = {
+  '60C': 0.58,
+  '75C': 0.75,
+  '80C': 0.78,
+  '90C': 0.82,
+  '105C': 0.85,
+  '125C': 0.89,
+} as const
+
+export const boatEngineSpace: Table = {
+  id: 'boat-engine-space',
+  title: 'Amperage left in an engine space at 50 °C',
+  source: '33 CFR 183.425, table 5, note 1',
+  trust: 'recalled',
+  columns: [
+    { label: 'Insulation', unit: '°C' },
+    { label: 'Factor', unit: '' },
+  ],
+  rows: /* @__PURE__ */ Object.entries(engineSpaceFactors).map(([name, factor]) => [
+    parseInt(name, 10),
+    factor,
+  ]),
+  note: '0.85 at 105 °C was read in a wire chart that quotes the rule; the other factors are recalled.',
+}

@@ -1,0 +1,473 @@
+/**
+ * What a charging station and its cable allow: the control pilot's duty and the cable's resistor.
+ *
+ * In: duty, resistor, pilot voltage, breaker, what the charger is set to. Out: A allowed, by whom, and
+ * what is in hand. The station does not limit anything by itself: a charger that draws more than the
+ * pilot says trips a breaker at best.
+ */
+import { defineCalculator } from '../define.ts'
+import type { Finding } from '../define.ts'
+import { chargeCableRows } from '../tables/charge-cable-codes.ts'
+
+/** Of the breaker, for hours; NEC 210.20(A), 625.41. */
+const continuousShare = 0.8
+/** Of a code resistor's nominal value; common practice. */
+const codeSpread = 0.1
+/** V at the vehicle end; recalled: IEC 61851-1, ±1 V. */
+const states = [
+  ['A', 12, 'no vehicle seen'],
+  ['B', 9, 'connected, not asking'],
+  ['C', 6, 'asking for current'],
+  ['D', 3, 'asking, ventilation needed'],
+] as const
+const stateSpread = 1
+
+type Pilot = 'none' | 'digital' | 'invalid' | number
+
+/** A for a duty from 0 to 1; IEC 61851-1 and SAE J1772. */
+export function pilotCurrent(duty: number): Pilot {
+  const percent = Math.round(duty * 1e8) / 1e6
+  if (percent < 3) return 'none'
+  if (percent <= 7) return 'digital'
+  if (percent < 8) return 'invalid'
+  if (percent < 10) return 6
+  if (percent <= 85) return 0.6 * percent
+  if (percent <= 96) return 2.5 * (percent - 64)
+  return percent <= 97 ? 80 : 'none'
+}
+
+/** The row of a measured resistor; on a boundary the smaller current. */
+const codeOf = (resistance: number) =>
+  chargeCableRows.findLast(([, from, to]) => resistance >= from && resistance <= to)
+
+export const chargePilot = defineCalculator({
+  id: 'charge-pilot',
+  title: 'Charge pilot and cable code',
+  phase: 'traction',
+  purpose:
+    'Reads the duty of the control pilot and the resistor of the cable, and holds the charger’s setting against the least of pilot, cable and breaker.',
+  inputs: {
+    duty: {
+      type: 'number',
+      label: 'Pilot duty',
+      symbol: 'D',
+      of: 'fraction',
+      units: ['%', '%'],
+      hard: [0, 100],
+      usual: [10, 96],
+      help: 'Share of the time the 1 kHz pilot is positive.',
+      optional: true,
+    },
+    cable: {
+      type: 'choice',
+      label: 'Cable',
+      help: 'A loose cable carries a code; the code of a fixed one is not for the vehicle.',
+      options: { loose: 'loose, plugged in at both ends', fixed: 'fixed to the station' },
+      choice: true,
+    },
+    resistor: {
+      type: 'number',
+      label: 'Proximity to earth',
+      symbol: 'R_PP',
+      of: 'resistance',
+      units: ['Ω', 'Ω'],
+      hard: [0, 1000000],
+      usual: [50, 3000],
+      help: 'PP to PE of the loose cable, unplugged.',
+      optional: true,
+    },
+    pilotVoltage: {
+      type: 'number',
+      label: 'Pilot, positive peak',
+      symbol: 'U_CP',
+      of: 'voltage',
+      units: ['V', 'V'],
+      hard: [-15, 15],
+      usual: [2, 12],
+      help: 'CP to PE on a scope or pilot tester; a plain meter reads its mean.',
+      optional: true,
+    },
+    phases: {
+      type: 'choice',
+      label: 'Phases',
+      help: 'Of the supply.',
+      options: { one: 'one', three: 'three' },
+      choice: true,
+      assume: { value: 'one', because: 'most chargers of conversions' },
+    },
+    volts: {
+      type: 'number',
+      label: 'Supply voltage',
+      symbol: 'U',
+      of: 'voltage',
+      units: ['V', 'V'],
+      hard: [90, 520],
+      usual: [110, 415],
+      help: 'Between live conductors: 120, 230, 240, or 400 V for three phases.',
+      assume: { value: 230, because: 'common single-phase supply' },
+    },
+    breaker: {
+      type: 'number',
+      label: 'Breaker',
+      symbol: 'I_breaker',
+      of: 'current',
+      units: ['A', 'A'],
+      hard: [3, 200],
+      usual: [10, 100],
+      help: 'Of the station’s circuit.',
+    },
+    setting: {
+      type: 'number',
+      label: 'Charger is set to',
+      symbol: 'I_set',
+      of: 'current',
+      units: ['A', 'A'],
+      hard: [0.5, 100],
+      usual: [5, 48],
+      help: 'What it draws from each phase.',
+      choice: true,
+    },
+  },
+  outputs: {
+    pilot: {
+      type: 'number',
+      label: 'Pilot allows',
+      symbol: 'I_pilot',
+      of: 'current',
+      units: ['A', 'A'],
+    },
+    cableCurrent: {
+      type: 'number',
+      label: 'Cable allows',
+      symbol: 'I_cable',
+      of: 'current',
+      units: ['A', 'A'],
+      exact: true,
+    },
+    circuit: {
+      type: 'number',
+      label: 'Breaker allows for hours',
+      symbol: 'I_hours',
+      of: 'current',
+      units: ['A', 'A'],
+    },
+    allowed: {
+      type: 'number',
+      label: 'Charger may draw',
+      symbol: 'I_may',
+      of: 'current',
+      units: ['A', 'A'],
+    },
+    limit: { type: 'text', label: 'Limited by' },
+    inHand: { type: 'number', label: 'In hand', symbol: 'ΔI', of: 'current', units: ['A', 'A'] },
+    power: {
+      type: 'number',
+      label: 'Power then',
+      symbol: 'P',
+      of: 'power',
+      units: ['kW', 'kW'],
+    },
+    state: { type: 'text', label: 'Vehicle state' },
+  },
+  formula: [
+    'I_\\text{pilot} = 0.6\\,D \\;(10 \\le D \\le 85) \\quad 2.5\\,(D - 64) \\;(85 < D \\le 96)',
+    'I_\\text{may} = \\min(I_\\text{pilot},\\, I_\\text{cable},\\, 0.8\\,I_\\text{breaker})',
+  ],
+  validity: [
+    'D in per cent. From 3 to 7 % the station speaks digitally and its current is not in the duty.',
+    'Below 3 % and above 97 % nothing may be drawn; from 7 to 8 % the signal is not defined.',
+    'The proximity of the North American inlet tells that the plug is latched, not a current: take its cable as fixed.',
+  ],
+  checks: {
+    duty: { title: 'Pilot duty', basis: 'published: IEC 61851-1, duty and available current' },
+    code: {
+      title: 'Cable code',
+      basis: 'published: IEC 61851-1, current coding of the cable; 10 % common practice',
+    },
+    state: { title: 'Vehicle state', basis: 'recalled: IEC 61851-1, pilot voltages ±1 V' },
+    setting: {
+      title: 'Charger setting',
+      basis: 'published: IEC 61851-1; NEC 625.41 for the breaker',
+    },
+  },
+  hazards: ['earth-and-residual-current', 'wiring-fire', 'high-voltage'],
+  sources: [
+    {
+      title: 'IEC 61851-1 and SAE J1772, as quoted in the manual of a pilot test adapter',
+      at: 'duty and maximum current, table of 8 to 97 %',
+      trust: 'read',
+    },
+    {
+      title: 'IEC 61851-1, current coding, as quoted in the manual of a charge controller',
+      at: 'resistor, window, A',
+      trust: 'read',
+    },
+    { title: 'IEC 61851-1, pilot voltages of the vehicle states', trust: 'recalled' },
+  ],
+  compute(input) {
+    const read = input.duty === undefined ? undefined : pilotCurrent(input.duty)
+    const pilot =
+      typeof read === 'number' ? read : read === 'none' || read === 'invalid' ? 0 : undefined
+    const code = input.resistor === undefined ? undefined : codeOf(input.resistor)
+    const [, , , single, three] = code ?? []
+    const cableCurrent =
+      input.cable === 'fixed' || input.resistor === undefined
+        ? undefined
+        : ((input.phases === 'one' ? single : three) ?? 0)
+    const circuit = continuousShare * input.breaker
+    const known = pilot !== undefined && (input.cable === 'fixed' || cableCurrent !== undefined)
+    const allowed = known ? Math.min(pilot, cableCurrent ?? Infinity, circuit) : undefined
+    const state = states.find(
+      ([, volts]) => Math.abs((input.pilotVoltage ?? NaN) - volts) <= stateSpread,
+    )
+    return {
+      pilot,
+      cableCurrent,
+      circuit,
+      allowed,
+      limit:
+        allowed === undefined
+          ? undefined
+          : allowed === pilot
+            ? 'the pilot'
+            : allowed === cableCurrent
+              ? 'the cable'
+              : 'the breaker',
+      inHand: allowed === undefined ? undefined : allowed - input.setting,
+      power:
+        allowed === undefined
+          ? undefined
+          : allowed * input.volts * (input.phases === 'three' ? Math.sqrt(3) : 1),
+      state: state === undefined ? undefined : `${state[0]}: ${state[2]}`,
+    }
+  },
+  findings(input, output, say) {
+    type Said = Pick<Finding, 'level' | 'text'>
+    const duty = (): Said => {
+      if (input.duty === undefined)
+        return { level: 'unknown', text: 'The duty of the pilot is not read.' }
+      const words = `A duty of ${say(input.duty, '%')}`
+      const read = pilotCurrent(input.duty)
+      if (typeof read === 'number')
+        return { level: 'pass', text: `${words} allows ${say(read, 'A')}.` }
+      return read === 'digital'
+        ? {
+            level: 'stop',
+            text: `${words} asks for digital communication: a charger without it must draw nothing.`,
+          }
+        : {
+            level: 'stop',
+            text: `${words} allows no charging: the station is not ready or faulty.`,
+          }
+    }
+    const code = (): Said => {
+      if (input.cable === 'fixed')
+        return { level: 'pass', text: 'The cable is fixed: the pilot speaks for it.' }
+      const measured = input.resistor
+      if (measured === undefined)
+        return { level: 'unknown', text: 'The cable’s resistor is not measured.' }
+      const found = codeOf(measured)
+      if (found === undefined)
+        return {
+          level: 'stop',
+          text:
+            measured < 75
+              ? `${say(measured, 'Ω')} is below every code: a short between PP and PE.`
+              : `${say(measured, 'Ω')} is above every code: no cable, or a broken contact.`,
+        }
+      const words = `${say(measured, 'Ω')} is read as ${say(found[0], 'Ω')}, ${say(output.cableCurrent, 'A', 2)}`
+      return Math.abs(measured / found[0] - 1) <= codeSpread
+        ? { level: 'pass', text: `${words}.` }
+        : {
+            level: 'watch',
+            text: `${words}, but is more than a tenth off: clean the contacts, or find out what is in that plug.`,
+          }
+    }
+    const state = (): Said => {
+      if (input.pilotVoltage === undefined)
+        return { level: 'unknown', text: 'The pilot’s voltage is not read.' }
+      const words = `The pilot’s peak of ${say(input.pilotVoltage, 'V')}`
+      if (output.state === undefined)
+        return {
+          level: 'stop',
+          text: `${words} is no state of the standard: look for a short to earth, a bad diode or a wrong resistor.`,
+        }
+      return output.state.startsWith('B') || output.state.startsWith('C')
+        ? { level: 'pass', text: `${words} is state ${output.state}.` }
+        : {
+            level: 'watch',
+            text: `${words} is state ${output.state}; most stations give no current then.`,
+          }
+    }
+    const setting = (): Said => {
+      const set = say(input.setting, 'A')
+      const bounds = [output.pilot, output.cableCurrent, output.circuit].filter(
+        (bound) => bound !== undefined,
+      )
+      const least = Math.min(...bounds)
+      if (input.setting > least * (1 + 1e-9))
+        return {
+          level: 'stop',
+          text: `The charger is set to ${set} and may draw ${say(least, 'A')}: set it down.`,
+        }
+      return output.allowed === undefined
+        ? {
+            level: 'unknown',
+            text: `Whether ${set} is allowed is not known: read pilot and cable.`,
+          }
+        : {
+            level: 'pass',
+            text: `The charger is set to ${set} and may draw ${say(output.allowed, 'A')}.`,
+          }
+    }
+    return [
+      { check: 'duty', ...duty(), threshold: '8 to 97 % (stop)' },
+      {
+        check: 'code',
+        ...code(),
+        threshold: '75 to 2200 Ω (stop), within 10 % of 100, 220, 680 or 1500 Ω (watch)',
+      },
+      {
+        check: 'state',
+        ...state(),
+        threshold: 'within 1 V of 9 or 6 V (watch at 12 and 3 V, else stop)',
+      },
+      {
+        check: 'setting',
+        ...setting(),
+        threshold: 'at most pilot, cable and 80 % of the breaker (stop)',
+      },
+    ]
+  },
+  working(input, output, say) {
+    const percent = (input.duty ?? 0) * 100
+    const law =
+      input.duty === undefined
+        ? 'no duty read'
+        : percent >= 10 && percent <= 85
+          ? `I_pilot = 0.6 × ${say(percent, '')} = ${say(output.pilot, 'A')}`
+          : percent > 85 && percent <= 96
+            ? `I_pilot = 2.5 × (${say(percent, '')} − 64) = ${say(output.pilot, 'A')}`
+            : `duty ${say(input.duty, '%')}: ${say(output.pilot, 'A')}`
+    return [
+      law,
+      `0.8 I_breaker = 0.8 × ${say(input.breaker, 'A')} = ${say(output.circuit, 'A')}`,
+      `least of pilot ${say(output.pilot, 'A')}, cable ${input.cable === 'fixed' ? 'fixed' : say(output.cableCurrent, 'A', 2)}, breaker ${say(output.circuit, 'A')}: ${say(output.allowed, 'A')}`,
+    ]
+  },
+  plot(input, output) {
+    const currents = (from: number, to: number, law: (percent: number) => number) =>
+      [from, to].map((percent) => [percent / 100, law(percent)] as const)
+    return {
+      title: 'Pilot duty and current',
+      x: { label: 'Duty', of: 'fraction', units: ['%', '%'], fromZero: true },
+      y: { label: 'Current', of: 'current', units: ['A', 'A'], fromZero: true },
+      series: [
+        {
+          name: 'available',
+          line: 'solid',
+          points: [
+            ...currents(8, 10, () => 6),
+            ...currents(10, 85, (percent) => 0.6 * percent),
+            ...currents(85, 96, (percent) => 2.5 * (percent - 64)),
+            ...currents(96, 97, () => 80),
+          ],
+        },
+      ],
+      marks: [
+        { x: 0, y: input.setting, label: 'charger', kind: 'limit-y' },
+        {
+          x: 0,
+          y: continuousShare * input.breaker,
+          label: 'breaker, for hours',
+          kind: 'limit-y',
+        },
+        ...(input.duty === undefined || output.pilot === undefined
+          ? []
+          : [{ x: input.duty, y: output.pilot, label: 'read', kind: 'point' } as const]),
+      ],
+      caption: 'The charger’s line must lie below the point that was read.',
+    }
+  },
+  examples: [
+    {
+      name: '53 % and 220 Ω',
+      from: 'IEC 61851-1 as tabled in the manual of a pilot test adapter: 53 % is 31.8 A; 220 Ω is 32 A; hand: 0.8 × 40 A = 32 A',
+      inputs: {
+        duty: '53 %',
+        cable: 'loose',
+        resistor: '221 Ω',
+        pilotVoltage: '6.1 V',
+        volts: '240 V',
+        breaker: '40 A',
+        setting: '30 A',
+      },
+      outputs: {
+        pilot: '31.8 A',
+        cableCurrent: '32 A',
+        circuit: '32 A',
+        allowed: '31.8 A',
+        limit: 'the pilot',
+        state: 'C: asking for current',
+      },
+      findings: { duty: 'pass', code: 'pass', state: 'pass', setting: 'pass' },
+    },
+    {
+      name: '90 % of the duty is 65 A',
+      from: 'IEC 61851-1 as tabled in the manual of a pilot test adapter: 90 % is 65.0 A; a 100 Ω cable carries 63 A on three phases',
+      inputs: {
+        duty: '90 %',
+        cable: 'loose',
+        resistor: '100 Ω',
+        pilotVoltage: '12 V',
+        phases: 'three',
+        volts: '400 V',
+        breaker: '80 A',
+        setting: '64 A',
+      },
+      outputs: { pilot: '65.0 A', cableCurrent: '63 A', allowed: '63 A', limit: 'the cable' },
+      findings: { setting: 'stop', state: 'watch' },
+    },
+    {
+      name: '96 % is 80 A, the breaker counts',
+      from: 'IEC 61851-1 as tabled in the manual of a pilot test adapter: 96 % is 80.0 A; NEC: a 50 A breaker carries 40 A for hours',
+      inputs: {
+        duty: '96 %',
+        cable: 'fixed',
+        pilotVoltage: '9.0 V',
+        breaker: '50 A',
+        setting: '40 A',
+      },
+      outputs: { pilot: '80.0 A', circuit: '40 A', allowed: '40 A', limit: 'the breaker' },
+      findings: { code: 'pass', state: 'pass', setting: 'pass' },
+    },
+    {
+      name: '8 % is 6 A',
+      from: 'IEC 61851-1 as tabled in the manual of a pilot test adapter: from 8 % to below 10 %, 6 A',
+      inputs: { duty: '8 %', cable: 'loose', resistor: '1500 Ω', breaker: '16 A', setting: '6 A' },
+      outputs: { pilot: '6.0 A', cableCurrent: '13 A' },
+      findings: { duty: 'pass', state: 'unknown', setting: 'pass' },
+    },
+    {
+      name: 'threshold case: digital pilot, corroded 680 Ω',
+      from: 'threshold case',
+      inputs: {
+        duty: '5 %',
+        cable: 'loose',
+        resistor: '790 Ω',
+        pilotVoltage: '7.5 V',
+        breaker: '32 A',
+        setting: '16 A',
+      },
+      outputs: { cableCurrent: '20 A', allowed: 'cannot tell' },
+      findings: { duty: 'stop', code: 'watch', state: 'stop', setting: 'unknown' },
+    },
+    {
+      name: 'threshold case: no code, no duty',
+      from: 'threshold case',
+      inputs: { cable: 'loose', resistor: '40 Ω', breaker: '32 A', setting: '10 A' },
+      outputs: {},
+      findings: { duty: 'unknown', code: 'stop', setting: 'stop' },
+    },
+  ],
+})

@@ -1,0 +1,702 @@
+/**
+ * Heat of repeated stops in the brake iron, vacuum left for the servo after the pump stops, and the
+ * braking the inspection asks for at the new mass.
+ *
+ * kg, m/s, J, K, m³, Pa, N in and out. Vacuum is how far the pressure lies below the air's. Each full
+ * stroke lets one servo volume of outside air in, which tank and servo then share.
+ */
+import { gravity, standardPressure } from '../air.ts'
+import { defineCalculator } from '../define.ts'
+import type { InputValues, NumberOutput } from '../define.ts'
+
+/** Common practice: iron above this, K: linings fade, then glaze and boil the fluid. */
+const hot = { pass: 573.15, stop: 673.15 } as const
+/** Common practice: vacuum left after three full strokes, Pa. */
+const vacuumLeft = 40_000
+const strokes = 3
+/** Servo makers' 16 to 18 inHg, Pa. */
+const supply = { stop: 54_000, pass: 61_000 } as const
+/** Workshop manual: 1 inHg in 15 s, Pa; twice that is a leak to be found first. */
+const leakMost = 3300
+/** Common practice: share of the air's own pressure a vacuum pump reaches. */
+const reachable = 0.9
+/** UK MOT inspection manual; 50 % for older vehicles is recalled. */
+const service = { later: 0.58, earlier: 0.5 } as const
+const parkingLeast = 0.16
+
+const vacuum = (label: string, symbol: string, help: string, usual: readonly [number, number]) =>
+  ({
+    type: 'number',
+    label,
+    symbol,
+    of: 'pressure',
+    units: ['kPa', 'inHg'],
+    hard: [0, 100],
+    usual,
+    help,
+    optional: true,
+  }) as const
+const brakeForce = (label: string, symbol: string, help: string) =>
+  ({
+    type: 'number',
+    label,
+    symbol,
+    of: 'force',
+    units: ['N', 'lbf'],
+    hard: [0, 200_000],
+    usual: [500, 20_000],
+    help,
+    optional: true,
+  }) as const
+const iron = (label: string, symbol: string) =>
+  ({
+    type: 'number',
+    label,
+    symbol,
+    of: 'mass',
+    units: ['kg', 'lb'],
+    hard: [0.5, 200],
+    usual: [4, 40],
+    help: 'Discs or drums of both wheels, the rubbed part only; weigh one worn to its limit.',
+  }) as const
+
+const inputs = {
+  mass: {
+    type: 'number',
+    label: 'Laden mass after the conversion',
+    symbol: 'm',
+    of: 'mass',
+    units: ['kg', 'lb'],
+    hard: [100, 20_000],
+    usual: [400, 5000],
+    help: 'As the inspection weighs it, or heavier.',
+  },
+  speed: {
+    type: 'number',
+    label: 'Speed of the stops',
+    symbol: 'v',
+    of: 'speed',
+    units: ['km/h', 'mph'],
+    hard: [5, 250],
+    usual: [40, 130],
+    help: 'The highest it is driven at.',
+    choice: true,
+  },
+  stops: {
+    type: 'number',
+    label: 'Stops one after the other',
+    symbol: 'n',
+    of: 'number',
+    units: ['', ''],
+    hard: [1, 20],
+    usual: [1, 10],
+    help: 'Without time to cool; regeneration does not count, it may be off.',
+    assume: { value: 3, because: 'a fast road with a jam' },
+  },
+  frontIron: iron('Iron of the front brakes', 'm_f'),
+  rearIron: iron('Iron of the rear brakes', 'm_r'),
+  frontPart: {
+    type: 'number',
+    label: 'Braking done by the front',
+    symbol: 'β',
+    of: 'fraction',
+    units: ['%', '%'],
+    hard: [5, 95],
+    usual: [50, 85],
+    help: 'From the roller test at full pedal.',
+    assume: { value: 70, because: 'a car with its engine in front; the conversion may lower it' },
+  },
+  specificHeat: {
+    type: 'number',
+    label: 'Specific heat of the iron',
+    symbol: 'c',
+    of: 'specificHeat',
+    units: ['kJ/(kg·K)', 'BTU/(lb·Δ°F)'],
+    hard: [0.3, 1],
+    usual: [0.42, 0.9],
+    help: 'Grey iron 0.46; an aluminium drum’s liner counts as iron.',
+    assume: { value: 0.46, because: 'grey cast iron' },
+  },
+  startTemperature: {
+    type: 'number',
+    label: 'Brakes warm from before',
+    symbol: 'T_0',
+    of: 'temperature',
+    units: ['°C', '°F'],
+    hard: [-40, 400],
+    usual: [20, 150],
+    help: 'Before the first stop.',
+    assume: { value: 50, because: 'ordinary driving on a hot day' },
+  },
+  servo: {
+    type: 'choice',
+    label: 'Brake servo',
+    help: 'An electric servo and plain hydraulics need no vacuum.',
+    options: { vacuum: 'vacuum servo', none: 'none, or not by vacuum' },
+    choice: true,
+  },
+  tank: {
+    type: 'number',
+    label: 'Vacuum tank',
+    symbol: 'V_t',
+    of: 'volume',
+    units: ['L', 'qt'],
+    hard: [0, 30],
+    usual: [0.5, 8],
+    help: 'With hoses and the servo’s front chamber.',
+    optional: true,
+    choice: true,
+  },
+  servoVolume: {
+    type: 'number',
+    label: 'Servo volume of a full stroke',
+    symbol: 'V_s',
+    of: 'volume',
+    units: ['L', 'qt'],
+    hard: [0.05, 15],
+    usual: [0.8, 5],
+    help: 'Area of the diaphragm times its stroke; both diaphragms of a tandem.',
+    optional: true,
+  },
+  cutIn: vacuum(
+    'Pump starts at',
+    'p_in',
+    'Vacuum at the switch: the worst moment to lose the pump.',
+    [45, 70],
+  ),
+  cutOut: vacuum('Pump stops at', 'p_out', 'Vacuum at which the switch opens.', [55, 85]),
+  leak: vacuum(
+    'Vacuum lost in 15 s, pump off',
+    'Δp',
+    'From 66.7 kPa (20 inHg), brakes released.',
+    [0, 10],
+  ),
+  altitude: {
+    type: 'number',
+    label: 'Highest road',
+    symbol: 'z',
+    of: 'length',
+    units: ['m', 'ft'],
+    hard: [-430, 6000],
+    usual: [0, 3000],
+    help: 'Thin air gives a pump less to work with.',
+    assume: { value: 0, because: 'near sea level' },
+  },
+  frontForce: brakeForce(
+    'Roller reading, front axle',
+    'F_f',
+    'Both front wheels together, service brake.',
+  ),
+  rearForce: brakeForce(
+    'Roller reading, rear axle',
+    'F_r',
+    'Both rear wheels together, service brake.',
+  ),
+  parkForce: brakeForce('Roller reading, parking brake', 'F_p', 'Both wheels together.'),
+  firstUsed: {
+    type: 'choice',
+    label: 'First used',
+    help: 'The British inspection asks more of younger cars; ask what applies to yours.',
+    options: { earlier: 'before September 2010', later: 'from September 2010' },
+    assume: { value: 'earlier', because: 'an old donor' },
+  },
+} as const
+
+type Inputs = InputValues<typeof inputs>
+
+/** Vacuum after a number of full strokes without the pump. */
+function after(count: number, input: Inputs): number | undefined {
+  const { tank, servoVolume, cutIn } = input
+  if (tank === undefined || servoVolume === undefined || cutIn === undefined) return undefined
+  return startingVacuum(cutIn, input) * (tank / (tank + servoVolume)) ** count
+}
+
+/** No pump makes more vacuum than there is air. */
+const startingVacuum = (wanted: number, input: Inputs): number =>
+  Math.min(wanted, reachable * standardPressure(input.altitude))
+
+const rise = (part: number, mass: number, input: Inputs): number =>
+  (part * input.stops * input.mass * input.speed ** 2) / (2 * mass * input.specificHeat)
+
+const temperature = (label: string, symbol: string) =>
+  ({
+    type: 'number',
+    label,
+    symbol,
+    of: 'temperature',
+    units: ['°C', '°F'],
+  }) as const satisfies NumberOutput
+const difference = (label: string, symbol: string) =>
+  ({
+    type: 'number',
+    label,
+    symbol,
+    of: 'temperatureDifference',
+    units: ['K', 'Δ°F'],
+  }) as const satisfies NumberOutput
+const fraction = (label: string, symbol: string) =>
+  ({
+    type: 'number',
+    label,
+    symbol,
+    of: 'fraction',
+    units: ['%', '%'],
+  }) as const satisfies NumberOutput
+const depth = (label: string, symbol: string) =>
+  ({
+    type: 'number',
+    label,
+    symbol,
+    of: 'pressure',
+    units: ['kPa', 'inHg'],
+  }) as const satisfies NumberOutput
+
+export const brakeEnergy = defineCalculator({
+  id: 'brake-energy',
+  title: 'Brake heat, vacuum reserve and braking',
+  phase: 'vehicle',
+  purpose:
+    'How hot the brakes get at the new mass, whether the servo has vacuum for three stops without its pump, and whether the roller readings satisfy the inspection.',
+  inputs,
+  outputs: {
+    energy: {
+      type: 'number',
+      label: 'Energy of one stop',
+      symbol: 'E',
+      of: 'energy',
+      units: ['kJ', 'BTU'],
+    },
+    frontRise: difference('Front warms by', 'ΔT_f'),
+    rearRise: difference('Rear warms by', 'ΔT_r'),
+    frontTemperature: temperature('Front brakes after it', 'T_f'),
+    rearTemperature: temperature('Rear brakes after it', 'T_r'),
+    vacuumStart: depth('Vacuum when the pump is lost', 'p_0'),
+    vacuumLeft: depth('Vacuum after three full strokes', 'p_3'),
+    fullStrokes: {
+      type: 'number',
+      label: 'Full strokes down to 40 kPa',
+      symbol: 'n_40',
+      of: 'number',
+      units: ['', ''],
+      exact: true,
+    },
+    tankNeeded: {
+      type: 'number',
+      label: 'Tank needed for three',
+      symbol: 'V_n',
+      of: 'volume',
+      units: ['L', 'qt'],
+    },
+    airPressure: {
+      type: 'number',
+      label: 'Air pressure at the highest road',
+      symbol: 'p_a',
+      of: 'absolutePressure',
+      units: ['kPa abs', 'psi abs'],
+    },
+    efficiency: fraction('Braking efficiency at the new mass', 'η_b'),
+    frontMeasured: fraction('Front’s part on the roller', 'β_m'),
+    forceMissing: {
+      type: 'number',
+      label: 'Roller reading missing',
+      symbol: 'F_m',
+      of: 'force',
+      units: ['N', 'lbf'],
+    },
+    parking: fraction('Parking brake at the new mass', 'η_p'),
+    table: {
+      type: 'table',
+      label: 'Stroke by stroke without the pump',
+      columns: {
+        stroke: {
+          type: 'number',
+          label: 'Full strokes',
+          symbol: 'n_i',
+          of: 'number',
+          units: ['', ''],
+          exact: true,
+        },
+        left: depth('Vacuum left', 'p_i'),
+      },
+    },
+  },
+  formula: [
+    String.raw`E = \tfrac{1}{2} m v^2, \qquad \Delta T_f = \frac{n\,\beta\,E}{m_f\,c}, \qquad \Delta T_r = \frac{n\,(1-\beta)\,E}{m_r\,c}`,
+    String.raw`p_n = p_0\left(\frac{V_t}{V_t + V_s}\right)^n, \qquad \eta_b = \frac{F_f + F_r}{m g}`,
+  ],
+  validity: [
+    'All energy goes into the iron and none into air, tyres or motor: the worst case of stops in quick succession. A long descent is not covered.',
+    'Full strokes, slow enough that the air keeps its temperature; half strokes take half.',
+    'The roller shows what locks on its drums; a decelerometer on the road may show more.',
+    'Percentages are those of the British inspection as a yardstick; the local one decides.',
+  ],
+  checks: {
+    heat: { title: 'Brake temperature', basis: 'common practice' },
+    reserve: { title: 'Vacuum after three strokes', basis: 'common practice' },
+    supply: {
+      title: 'Vacuum when the pump starts',
+      basis: 'published: servo makers’ notes, 16 to 18 inHg',
+    },
+    height: { title: 'Pump reaches its cut-out', basis: 'common practice' },
+    leak: { title: 'Vacuum leak', basis: 'published: workshop manual, 1 inHg in 15 s' },
+    service: {
+      title: 'Service brake',
+      basis:
+        'published: UK MOT inspection manual, 58 % from September 2010; 50 % for older vehicles recalled',
+    },
+    parking: { title: 'Parking brake', basis: 'published: UK MOT inspection, 16 %' },
+  },
+  hazards: ['brakes', 'not-approval'],
+  sources: [
+    {
+      title: 'MOT inspection manual, cars, section 1',
+      edition: 'changes of 2013',
+      at: 'brake performance',
+      trust: 'read',
+    },
+    { title: 'OpenStax, College Physics', at: 'example 14.2, brakes of a truck', trust: 'read' },
+    { title: 'Boyle’s law for tank and servo', trust: 'model' },
+    { title: 'Workshop manuals: servo supply and leak test', trust: 'read' },
+  ],
+  compute(input) {
+    const frontRise = rise(input.frontPart, input.frontIron, input)
+    const rearRise = rise(1 - input.frontPart, input.rearIron, input)
+    const usesVacuum = input.servo === 'vacuum'
+    const start =
+      usesVacuum && input.cutIn !== undefined ? startingVacuum(input.cutIn, input) : undefined
+    const keep =
+      input.tank !== undefined && input.servoVolume !== undefined
+        ? input.tank / (input.tank + input.servoVolume)
+        : undefined
+    const part =
+      start === undefined || !(start > vacuumLeft)
+        ? undefined
+        : (vacuumLeft / start) ** (1 / strokes)
+    const fullStrokes =
+      start === undefined || keep === undefined
+        ? undefined
+        : start < vacuumLeft
+          ? 0
+          : keep > 0
+            ? Math.min(Math.floor(Math.log(vacuumLeft / start) / Math.log(keep) + 1e-9), 99)
+            : 0
+    const { frontForce, rearForce, parkForce } = input
+    const weight = input.mass * gravity
+    const total =
+      frontForce === undefined || rearForce === undefined ? undefined : frontForce + rearForce
+    return {
+      energy: (input.mass * input.speed ** 2) / 2,
+      frontRise,
+      rearRise,
+      frontTemperature: input.startTemperature + frontRise,
+      rearTemperature: input.startTemperature + rearRise,
+      vacuumStart: start,
+      vacuumLeft: usesVacuum ? after(strokes, input) : undefined,
+      fullStrokes,
+      tankNeeded:
+        part === undefined || input.servoVolume === undefined
+          ? undefined
+          : (input.servoVolume * part) / (1 - part),
+      airPressure: standardPressure(input.altitude),
+      efficiency: total === undefined ? undefined : total / weight,
+      frontMeasured:
+        total === undefined || frontForce === undefined || total <= 0
+          ? undefined
+          : frontForce / total,
+      forceMissing:
+        total === undefined ? undefined : Math.max(service[input.firstUsed] * weight - total, 0),
+      parking: parkForce === undefined ? undefined : parkForce / weight,
+      table: usesVacuum
+        ? [0, 1, 2, 3, 4, 5, 6].map((stroke) => ({ stroke, left: after(stroke, input) }))
+        : [],
+    }
+  },
+  findings(input, output, say) {
+    const front = output.frontTemperature ?? 0
+    const rear = output.rearTemperature ?? 0
+    const hottest = Math.max(front, rear)
+    const heats = `${input.stops} ${input.stops === 1 ? 'stop' : 'stops'} from ${say(input.speed, 'km/h')} take the ${front >= rear ? 'front' : 'rear'} brakes to ${say(hottest, '°C')}`
+    const heat = hottest <= hot.pass ? 'pass' : hottest <= hot.stop ? 'watch' : 'stop'
+
+    const none = input.servo !== 'vacuum'
+    const noServo = 'There is no vacuum servo.'
+    const left = output.vacuumLeft
+    const start = input.cutIn
+    const air = output.airPressure ?? 0
+    const most = input.cutOut
+    const leak = input.leak
+    const eff = output.efficiency
+    const least = service[input.firstUsed]
+    const brakes =
+      eff === undefined ? 'unknown' : eff < least ? 'stop' : eff < service.later ? 'watch' : 'pass'
+    const park = output.parking
+    return [
+      {
+        check: 'heat',
+        level: heat,
+        text: `${heats}.${heat === 'pass' ? '' : ' Linings fade there. Fit larger or vented discs, drive slower, or carry less; do not count on regeneration.'}`,
+        threshold: `at most ${say(hot.pass, '°C')} (watch), ${say(hot.stop, '°C')} (stop)`,
+      },
+      {
+        check: 'reserve',
+        level: none
+          ? 'pass'
+          : left === undefined
+            ? 'unknown'
+            : left >= vacuumLeft
+              ? 'pass'
+              : 'stop',
+        text: none
+          ? noServo
+          : left === undefined
+            ? 'Tank, servo volume or the pump’s starting point is not given: the reserve cannot be told.'
+            : left >= vacuumLeft
+              ? `After three full strokes without the pump ${say(left, 'kPa')} are left.`
+              : `After three full strokes without the pump only ${say(left, 'kPa')} are left and the pedal goes hard. ${output.tankNeeded === undefined ? 'Let the pump start at more vacuum.' : `Fit a tank of ${say(output.tankNeeded, 'L')} or more, with a check valve.`}`,
+        threshold: 'at least 40 kPa after three full strokes (stop)',
+      },
+      {
+        check: 'supply',
+        level: none
+          ? 'pass'
+          : start === undefined
+            ? 'unknown'
+            : start >= supply.pass
+              ? 'pass'
+              : start >= supply.stop
+                ? 'watch'
+                : 'stop',
+        text: none
+          ? noServo
+          : start === undefined
+            ? 'The vacuum at which the pump starts is not given.'
+            : `The pump starts at ${say(start, 'kPa')}${start >= supply.pass ? '.' : start >= supply.stop ? ', the low end of what servos are made for. Set it to 61 kPa if the pump allows.' : ': the servo runs below what it is made for. Set the switch higher.'}`,
+        threshold: 'at least 61 kPa, 18 inHg (watch), 54 kPa, 16 inHg (stop)',
+      },
+      {
+        check: 'height',
+        level: none
+          ? 'pass'
+          : most === undefined
+            ? 'unknown'
+            : most >= air
+              ? 'stop'
+              : most > reachable * air
+                ? 'watch'
+                : 'pass',
+        text: none
+          ? noServo
+          : most === undefined
+            ? 'The vacuum at which the pump stops is not given.'
+            : most > reachable * air
+              ? `The pump stops at ${say(most, 'kPa')}, but the air has only ${say(air, 'kPa abs')} at ${say(input.altitude, 'm')}: it ${most >= air ? 'never stops and burns out' : 'may not stop'}. Set it lower or fit a time limit with a warning.`
+              : `The pump stops at ${say(most, 'kPa')}, ${say(most / air, '%')} of the air’s pressure at the highest road.`,
+        threshold: 'cut-out at most 90 % of the air’s pressure there (watch), 100 % (stop)',
+      },
+      {
+        check: 'leak',
+        level: none
+          ? 'pass'
+          : leak === undefined
+            ? 'unknown'
+            : leak <= leakMost
+              ? 'pass'
+              : leak <= 2 * leakMost
+                ? 'watch'
+                : 'stop',
+        text: none
+          ? noServo
+          : leak === undefined
+            ? 'The leak test is not done yet: pump to 66.7 kPa, stop it, and read the gauge after 15 s.'
+            : leak <= leakMost
+              ? `The system loses ${say(leak, 'kPa')} in 15 s.`
+              : `The system loses ${say(leak, 'kPa')} in 15 s: find the leak at check valve, hoses and servo before driving.`,
+        threshold: 'at most 3.3 kPa in 15 s (watch), twice that (stop)',
+      },
+      {
+        check: 'service',
+        level: brakes,
+        text:
+          eff === undefined
+            ? 'Roller readings of both axles are not given: have the brakes tested at the new mass.'
+            : brakes === 'pass'
+              ? `The service brake reaches ${say(eff, '%')} of the new weight.`
+              : brakes === 'watch'
+                ? `The service brake reaches ${say(eff, '%')} of the new weight: enough for an old vehicle only, and less than a younger one has to show.`
+                : `The service brake reaches ${say(eff, '%')} of the new weight and ${say(least, '%', 2)} are asked: ${say(output.forceMissing, 'N')} are missing. Uprate the brakes before the road.`,
+        threshold: `at least 58 % (watch), ${say(least, '%', 2)} (stop)`,
+      },
+      {
+        check: 'parking',
+        level: park === undefined ? 'unknown' : park >= parkingLeast ? 'pass' : 'stop',
+        text:
+          park === undefined
+            ? 'The parking brake’s reading is not given. A motor does not hold a parked vehicle.'
+            : park >= parkingLeast
+              ? `The parking brake reaches ${say(park, '%')} of the new weight.`
+              : `The parking brake reaches only ${say(park, '%')} of the new weight. Adjust or uprate it: a motor does not hold a parked vehicle.`,
+        threshold: 'at least 16 % (stop)',
+      },
+    ]
+  },
+  working(input, output, say) {
+    return [
+      `E = ½ m v² = ½ × ${say(input.mass, 'kg', 4)} × (${say(input.speed, 'm/s')})² = ${say(output.energy, 'kJ')}`,
+      `ΔT_f = n β E / (m_f c) = ${input.stops} × ${say(input.frontPart, '%')} × ${say(output.energy, 'kJ')} / (${say(input.frontIron, 'kg')} × ${say(input.specificHeat, 'kJ/(kg·K)')}) = ${say(output.frontRise, 'K')}`,
+      `ΔT_r = n (1 − β) E / (m_r c) = ${say(output.rearRise, 'K')}`,
+      ...(output.vacuumLeft !== undefined
+        ? [
+            `p_3 = p_0 (V_t / (V_t + V_s))³ = ${say(output.vacuumStart, 'kPa')} × (${say(input.tank, 'L')} / (${say(input.tank, 'L')} + ${say(input.servoVolume, 'L')}))³ = ${say(output.vacuumLeft, 'kPa')}`,
+          ]
+        : []),
+      `η_b = (F_f + F_r) / (m g) = ${say(output.efficiency, '%')}`,
+    ]
+  },
+  plot(input, output) {
+    if (output.table.some(({ left }) => left !== undefined))
+      return {
+        title: 'Vacuum without the pump',
+        x: { label: 'Full strokes', of: 'number', units: ['', ''] },
+        y: { label: 'Vacuum left', of: 'pressure', units: ['kPa', 'inHg'], fromZero: true },
+        series: [
+          {
+            name: 'vacuum left',
+            line: 'solid',
+            points: output.table.map(({ stroke, left }) => [stroke ?? 0, left] as const),
+          },
+        ],
+        marks: [{ x: 0, y: vacuumLeft, label: 'servo still helps', kind: 'limit-y' }],
+        caption:
+          'Each full stroke takes the same share of what is left; a larger tank makes the share smaller.',
+      }
+    const heated = (perRun: number | undefined) =>
+      [0, 1, 2, 3, 4, 5, 6].map(
+        (stop) => [stop, input.startTemperature + (stop * (perRun ?? 0)) / input.stops] as const,
+      )
+    return {
+      title: 'Brake temperature, stop after stop',
+      x: { label: 'Stops', of: 'number', units: ['', ''] },
+      y: { label: 'Iron', of: 'temperature', units: ['°C', '°F'] },
+      series: [
+        { name: 'front', line: 'solid', points: heated(output.frontRise) },
+        { name: 'rear', line: 'dashed', points: heated(output.rearRise) },
+      ],
+      marks: [{ x: 0, y: hot.pass, label: 'linings fade', kind: 'limit-y' }],
+      caption: 'Without time to cool every stop adds the same rise.',
+    }
+  },
+  examples: [
+    {
+      // The book’s 75 m of height are ½ v² = 9.8 × 75: v = 38.3406 m/s. All heat in 100 kg of 800 J/(kg·K).
+      // Split 50/50 over 50 kg each it is the same rise.
+      name: 'Truck of 10 t, 7.35 MJ into 100 kg of brakes',
+      from: 'OpenStax, College Physics, example 14.2: 92 K',
+      inputs: {
+        mass: '10000 kg',
+        speed: '38.3406 m/s',
+        stops: '1',
+        frontIron: '50 kg',
+        rearIron: '50 kg',
+        frontPart: '50 %',
+        specificHeat: '0.8 kJ/(kg·K)',
+        startTemperature: '10 °C',
+        servo: 'none',
+      },
+      outputs: { frontRise: '92 K', energy: '7350 kJ' },
+      findings: { heat: 'pass', reserve: 'pass', service: 'unknown', parking: 'unknown' },
+    },
+    {
+      // ½ × 2143 × 22.2222² = 529.1 kJ; × 3 × 0.7 / (14 × 460) = 172.5 K.
+      // Vacuum 65 × (3 / 5)³ = 14.0 kPa; tank: (40/65)^(1/3) = 0.85059; 2 × 0.85059 / 0.14941 = 11.4 L.
+      // (7000 + 4000) / (2143 × 9.80665 = 21 015.7) = 52.3 %; 3000 / 21 015.7 = 14.3 %.
+      name: 'Pickup of 2143 kg, small vacuum tank',
+      from: 'hand: ½ m v², Boyle’s law, force over weight',
+      inputs: {
+        mass: '2143 kg',
+        speed: '80 km/h',
+        frontIron: '14 kg',
+        rearIron: '10 kg',
+        servo: 'vacuum',
+        tank: '3 L',
+        servoVolume: '2 L',
+        cutIn: '65 kPa',
+        cutOut: '75 kPa',
+        leak: '2 kPa',
+        frontForce: '7000 N',
+        rearForce: '4000 N',
+        parkForce: '3000 N',
+      },
+      outputs: {
+        energy: '529.1 kJ',
+        frontRise: '172.5 K',
+        vacuumLeft: '14.0 kPa',
+        tankNeeded: '11.4 L',
+        efficiency: '52.3 %',
+        parking: '14.3 %',
+        fullStrokes: '0',
+      },
+      findings: {
+        heat: 'pass',
+        reserve: 'stop',
+        supply: 'pass',
+        height: 'pass',
+        leak: 'pass',
+        service: 'watch',
+        parking: 'stop',
+      },
+    },
+    {
+      name: 'Large tank, on a pass at 2500 m, hot brakes, younger car',
+      from: 'threshold case',
+      inputs: {
+        mass: '1800 kg',
+        speed: '120 km/h',
+        frontIron: '10 kg',
+        rearIron: '7 kg',
+        servo: 'vacuum',
+        tank: '12 L',
+        servoVolume: '1.5 L',
+        cutIn: '58 kPa',
+        cutOut: '76 kPa',
+        leak: '8 kPa',
+        altitude: '2500 m',
+        frontForce: '6000 N',
+        rearForce: '3500 N',
+        parkForce: '4000 N',
+        firstUsed: 'later',
+      },
+      outputs: { forceMissing: '738 N' },
+      findings: {
+        heat: 'stop',
+        reserve: 'pass',
+        supply: 'watch',
+        height: 'stop',
+        leak: 'stop',
+        service: 'stop',
+        parking: 'pass',
+      },
+    },
+    {
+      name: 'Strong brakes, servo not measured',
+      from: 'threshold case',
+      inputs: {
+        mass: '900 kg',
+        speed: '80 km/h',
+        frontIron: '10 kg',
+        rearIron: '8 kg',
+        servo: 'vacuum',
+        frontForce: '4000 N',
+        rearForce: '2000 N',
+      },
+      outputs: { vacuumLeft: 'cannot tell' },
+      findings: {
+        heat: 'pass',
+        reserve: 'unknown',
+        supply: 'unknown',
+        height: 'unknown',
+        leak: 'unknown',
+        service: 'pass',
+      },
+    },
+  ],
+})

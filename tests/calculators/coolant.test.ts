@@ -1,0 +1,200 @@
+/**
+ * Water and glycol against published tables and fits.
+ *
+ * The tables in `tests/reference/` say where they come from. Same polynomial: 1e-5; the handbook's own
+ * table: what its fit is known to miss; water: 0.05 %.
+ */
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { coolantOf, coolantState } from '../../calculators/coolant-fields.ts'
+import {
+  freezingPoint,
+  massFraction,
+  propertiesOf,
+  propertySource,
+  volumeFraction,
+  type Coolant,
+  type Glycol,
+} from '../../calculators/coolant.ts'
+import { strengthFreezingAt } from '../../calculators/coolant-strength.ts'
+import { numberIn, referenceRows } from '../reference/rows.ts'
+
+const zero = 273.15
+const glycols = { EG: 'ethylene-glycol', PG: 'propylene-glycol' } as const
+const water: Coolant = { kind: 'water', strength: 0, basis: 'volume' }
+
+function glycolOf(name: string | undefined): Glycol {
+  return name?.includes('EG') === true ? glycols.EG : glycols.PG
+}
+
+function away(value: number | undefined, expected: number): number {
+  return value === undefined ? Infinity : Math.abs(value / expected - 1)
+}
+
+test('evaluates the published polynomials, each with its own basis', () => {
+  const rows = referenceRows('glycol')
+  expect(rows.length).toBeGreaterThan(150)
+  for (const row of rows) {
+    const basis = row.fraction_basis === 'mass' ? 'mass' : 'volume'
+    const coolant = { kind: glycolOf(row.dataset), strength: numberIn(row, 'x'), basis } as const
+    const found = propertiesOf(coolant, numberIn(row, 'T_C') + zero)
+    const named = JSON.stringify(row)
+    expect(away(found?.density, numberIn(row, 'density_kg_m3')), named).toBeLessThan(1e-5)
+    expect(away(found?.specificHeat, numberIn(row, 'cp_J_kgK')), named).toBeLessThan(1e-5)
+    expect(away(found?.viscosity, numberIn(row, 'viscosity_mPa_s') / 1e3), named).toBeLessThan(1e-5)
+    const freezes = (freezingPoint(coolant) ?? NaN) - zero
+    expect(Math.abs(freezes - numberIn(row, 'T_freeze_C')), named).toBeLessThan(1e-4)
+  }
+})
+
+test('stands by the handbook tables of the ASHRAE 2001 edition', () => {
+  const rows = referenceRows('ashrae_glycol_table')
+  expect(rows.length).toBeGreaterThan(50)
+  for (const row of rows) {
+    const strength = numberIn(row, 'vol_percent') / 100
+    const coolant = { kind: glycolOf(row.fluid), strength, basis: 'volume' } as const
+    const found = propertiesOf(coolant, numberIn(row, 'T_C') + zero)
+    const named = JSON.stringify(row)
+    expect(away(found?.density, numberIn(row, 'density_kg_m3')), named).toBeLessThan(2e-5)
+    expect(away(found?.specificHeat, numberIn(row, 'cp_J_kgK')), named).toBeLessThan(2e-4)
+    expect(away(found?.viscosity, numberIn(row, 'viscosity_mPa_s') / 1e3), named).toBeLessThan(0.05)
+  }
+})
+
+test('freezing points and volume against mass follow the handbook table', () => {
+  for (const row of referenceRows('ashrae_glycol_freeze')) {
+    const kind = glycolOf(row.fluid)
+    const volume = numberIn(row, 'vol_percent') / 100
+    const mass = numberIn(row, 'mass_percent') / 100
+    const named = JSON.stringify(row)
+    const freezing = freezingPoint({ kind, strength: volume, basis: 'volume' }) ?? NaN
+    expect(Math.abs(freezing - zero - numberIn(row, 'T_freeze_C')), named).toBeLessThan(0.4)
+    const asVolume = volumeFraction({ kind, strength: mass, basis: 'mass' })
+    const asMass = massFraction({ kind, strength: volume, basis: 'volume' })
+    expect(Math.abs(asVolume - volume), named).toBeLessThan(0.002)
+    expect(Math.abs(asMass - mass), named).toBeLessThan(0.002)
+  }
+})
+
+test('the two sources agree at one composition as far as they are known to', () => {
+  for (const kind of [glycols.EG, glycols.PG]) {
+    for (const strength of [0.2, 0.3, 0.4, 0.5]) {
+      const byVolume = { kind, strength, basis: 'volume' } as const
+      const byMass = { kind, strength: massFraction(byVolume), basis: 'mass' } as const
+      for (const temperature of [280, 300, 320, 340, 360]) {
+        const a = propertiesOf(byVolume, temperature)
+        const b = propertiesOf(byMass, temperature)
+        expect(away(a?.density, b?.density ?? NaN)).toBeLessThan(0.011)
+        expect(away(a?.specificHeat, b?.specificHeat ?? NaN)).toBeLessThan(0.042)
+        expect(away(a?.viscosity, b?.viscosity ?? NaN)).toBeLessThan(0.15)
+      }
+    }
+  }
+})
+
+test('water is that of IAPWS within 0.05 %', () => {
+  const rows = referenceRows('water_iapws').filter((row) => numberIn(row, 'T_C') <= 100)
+  expect(rows.length).toBeGreaterThan(8)
+  for (const row of rows) {
+    const found = propertiesOf(water, numberIn(row, 'T_C') + zero)
+    const named = JSON.stringify(row)
+    expect(away(found?.density, numberIn(row, 'rho_kg_m3_at_0.3MPa')), named).toBeLessThan(5e-4)
+    expect(away(found?.specificHeat, numberIn(row, 'cp_J_kgK')), named).toBeLessThan(5e-4)
+    expect(away(found?.viscosity, numberIn(row, 'mu_mPa_s') / 1e3), named).toBeLessThan(5e-4)
+  }
+  // IAPWS-97 at 60 °C and 0.1 MPa; not among the rows above.
+  const at60 = propertiesOf(water, 60 + zero)
+  expect(away(at60?.density, 983.3)).toBeLessThan(5e-4)
+  expect(away(at60?.specificHeat, 4182.3)).toBeLessThan(5e-4)
+})
+
+test('expands as the tables say', () => {
+  for (const row of referenceRows('coolant_expansion')) {
+    const strength = numberIn(row, 'vol_percent') / 100
+    const coolant =
+      row.fluid === 'water'
+        ? water
+        : ({ kind: glycolOf(row.fluid), strength, basis: 'volume' } as const)
+    const cold = propertiesOf(coolant, numberIn(row, 'T1_C') + zero)
+    const hot = propertiesOf(coolant, numberIn(row, 'T2_C') + zero)
+    const percent = ((cold?.density ?? NaN) / (hot?.density ?? NaN) - 1) * 100
+    expect(Math.abs(percent - numberIn(row, 'expansion_percent')), row.fluid).toBeLessThan(0.05)
+  }
+})
+
+describe('outside what is published', () => {
+  test.each([
+    ['above 60 %', 0.61, 320],
+    ['above 100 °C', 0.5, 373.5],
+    ['frozen', 0.3, 255],
+    ['below the tables, not yet frozen', 0.6, 235],
+    ['no fraction', -0.1, 320],
+    ['not a number', NaN, 320],
+  ])('%s there is no property', (_, strength, temperature) => {
+    const coolant = { kind: 'ethylene-glycol', strength, basis: 'volume' } as const
+    expect(propertiesOf(coolant, temperature)).toBeUndefined()
+  })
+
+  test('water below 0 °C is frozen', () => {
+    expect(propertiesOf(water, 272)).toBeUndefined()
+    expect(coolantState(water, 272)).toBe('frozen')
+    expect(coolantState(water, 280)).toBe('liquid')
+    expect(coolantState(undefined, 280)).toBe('not given')
+    expect(coolantState({ ...water, kind: 'ethylene-glycol', strength: 0.7 }, 280)).toBe('outside')
+  })
+
+  test('a strength without its basis is no coolant', () => {
+    expect(coolantOf('ethylene-glycol', 0.5, undefined)).toBeUndefined()
+    expect(coolantOf('ethylene-glycol', undefined, 'mass')).toBeUndefined()
+    expect(coolantOf('water', undefined, undefined)).toEqual(water)
+  })
+})
+
+test('a volume fraction never reaches a mass fit where a volume fit exists', () => {
+  const half = { kind: 'ethylene-glycol', strength: 0.5 } as const
+  expect(propertySource({ ...half, basis: 'volume' })).toContain('volume')
+  expect(propertySource({ ...half, basis: 'mass' })).toContain('mass')
+  const volume = propertiesOf({ ...half, basis: 'volume' }, 293.15)
+  const mass = propertiesOf({ ...half, basis: 'mass' }, 293.15)
+  expect(volume?.density).toBeCloseTo(1073.35, 1)
+  expect(mass?.density).toBeCloseTo(1064.93, 1)
+})
+
+test('the strength for a freezing point freezes there', () => {
+  fc.assert(
+    fc.property(
+      fc.constantFrom(glycols.EG, glycols.PG),
+      fc.double({ min: -50, max: -0.01, noNaN: true }),
+      (kind, celsius) => {
+        const strength = strengthFreezingAt(kind, celsius + zero)
+        if (strength === undefined) return false
+        const back = freezingPoint({ kind, strength, basis: 'volume' }) ?? NaN
+        return Math.abs(back - zero - celsius) < 1e-6
+      },
+    ),
+  )
+  expect(strengthFreezingAt(glycols.EG, 200)).toBeUndefined()
+})
+
+test('more glycol: freezes lower, thicker, carries less; warmer: thinner and lighter', () => {
+  fc.assert(
+    fc.property(
+      fc.constantFrom(glycols.EG, glycols.PG),
+      fc.constantFrom('volume' as const, 'mass' as const),
+      fc.double({ min: 0.12, max: 0.58, noNaN: true }),
+      fc.double({ min: 5, max: 95, noNaN: true }),
+      (kind, basis, strength, celsius) => {
+        const thin = { kind, strength, basis }
+        const thick = { kind, strength: strength + 0.02, basis }
+        const at = propertiesOf(thin, celsius + zero)
+        const stronger = propertiesOf(thick, celsius + zero)
+        const warmer = propertiesOf(thin, celsius + 2 + zero)
+        expect(freezingPoint(thick)).toBeLessThan(freezingPoint(thin) ?? NaN)
+        expect(stronger?.viscosity).toBeGreaterThan(at?.viscosity ?? NaN)
+        expect(stronger?.specificHeat).toBeLessThan(at?.specificHeat ?? NaN)
+        expect(warmer?.viscosity).toBeLessThan(at?.viscosity ?? NaN)
+        expect(warmer?.density).toBeLessThan(at?.density ?? NaN)
+      },
+    ),
+  )
+})

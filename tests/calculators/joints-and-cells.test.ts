@@ -1,0 +1,105 @@
+/**
+ * Lists of joints and of cells: the order of their rows, and one current or another, change nothing.
+ */
+import fc from 'fast-check'
+import { expect, test } from 'vitest'
+import { cellSpread } from '../../calculators/traction/cell-spread.ts'
+import { jointCheck } from '../../calculators/traction/joint-check.ts'
+
+const joint = fc.record({
+  name: fc.uuid(),
+  drop: fc.double({ min: 1e-4, max: 0.1, noNaN: true }),
+  current: fc.double({ min: 10, max: 500, noNaN: true }),
+  temperature: fc.double({ min: 280, max: 360, noNaN: true }),
+})
+const shuffled = <T>(rows: fc.Arbitrary<readonly T[]>) =>
+  rows.chain((list) =>
+    fc.tuple(fc.constant(list), fc.shuffledSubarray([...list], { minLength: list.length })),
+  )
+
+test('joints: the order of the list does not matter', () => {
+  fc.assert(
+    fc.property(shuffled(fc.array(joint, { minLength: 3, maxLength: 12 })), ([one, other]) => {
+      const [a, b] = [one, other].map((joints) =>
+        jointCheck.compute({ joints, air: 290, peak: 300 }),
+      )
+      for (const key of ['highest', 'middle', 'ratio', 'heat', 'hotter', 'total'] as const)
+        expect((a?.[key] ?? NaN) - (b?.[key] ?? NaN)).toBeCloseTo(0, 9)
+    }),
+  )
+})
+
+test('joints: measured at any current, a plain resistance is the same', () => {
+  fc.assert(
+    fc.property(
+      fc.array(fc.double({ min: 1e-5, max: 1e-3, noNaN: true }), { minLength: 3, maxLength: 9 }),
+      fc.double({ min: 10, max: 500, noNaN: true }),
+      (ohms, current) => {
+        const joints = ohms.map((ohm, i) => ({
+          name: String(i),
+          drop: ohm * current,
+          current,
+          temperature: undefined,
+        }))
+        const { highest = NaN, middle = NaN } = jointCheck.compute({
+          joints,
+          air: undefined,
+          peak: 300,
+        })
+        expect(highest).toBeCloseTo(Math.max(...ohms), 12)
+        const below = ohms.filter((ohm) => ohm < middle - 1e-12).length
+        const above = ohms.filter((ohm) => ohm > middle + 1e-12).length
+        expect(Math.max(below, above)).toBeLessThanOrEqual(ohms.length / 2)
+      },
+    ),
+  )
+})
+
+test('a joint measured at the peak or above it is not scaled down', () => {
+  const { rise } = jointCheck.compute({
+    joints: [{ name: 'a', drop: 0.01, current: 400, temperature: 320 }],
+    air: 300,
+    peak: 200,
+  })
+  expect(rise).toBe(20)
+})
+
+const cell = fc.record({
+  name: fc.uuid(),
+  rest: fc.double({ min: 3, max: 3.6, noNaN: true }),
+  charge: fc.double({ min: 3, max: 3.6, noNaN: true }),
+  discharge: fc.double({ min: 3, max: 3.6, noNaN: true }),
+  capacity: fc.double({ min: 1e5, max: 1e6, noNaN: true }),
+})
+const pack = { rated: 1e6, lowest: 2.5, highest: 3.65, chemistry: 'lfp' } as const
+
+test('cells: the order of the list does not matter, nor an equal shift of all', () => {
+  fc.assert(
+    fc.property(
+      shuffled(fc.array(cell, { minLength: 2, maxLength: 20 })),
+      fc.double({ min: -0.3, max: 0.3, noNaN: true }),
+      ([one, other], shift) => {
+        const a = cellSpread.compute({ ...pack, cells: one })
+        const b = cellSpread.compute({
+          ...pack,
+          cells: other.map((each) => ({ ...each, rest: each.rest + shift })),
+        })
+        expect(b.restSpread).toBeCloseTo(a.restSpread ?? NaN, 9)
+        expect(b.chargeSpread).toBe(a.chargeSpread)
+        expect(b.health).toBe(a.health)
+        expect(a.list.reduce((sum, { off }) => sum + (off ?? NaN), 0)).toBeCloseTo(0, 9)
+      },
+    ),
+  )
+})
+
+test('one cell that was not read leaves the spread unknown', () => {
+  const full = { name: 'a', rest: 3.4, charge: 3.5, discharge: 3.2, capacity: 9e5 }
+  const { chargeSpread, dischargeSpread, health } = cellSpread.compute({
+    ...pack,
+    cells: [full, { ...full, name: 'b', charge: undefined, capacity: undefined }],
+  })
+  expect(chargeSpread).toBeUndefined()
+  expect(dischargeSpread).toBe(0)
+  expect(health).toBeUndefined()
+})
