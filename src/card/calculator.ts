@@ -1,0 +1,29 @@
+/** Words of a calculator's own page: ranges in both unit systems, differences, trust in a source. */
+import type { NumberField, Source } from '../../calculators/define.ts'
+import { formatQuantity, toSI } from '../quantity/index.ts'
+
+/** `4 mm to 60 mm (0.1575 in to 2.362 in)`; the bounds are written in the field's first unit. */
+export function rangeText(field: NumberField, bounds: readonly number[]): string {
+  const [first, second] = field.units
+  const write = (unit: string) =>
+    bounds
+      .map((bound) =>
+        formatQuantity(toSI(bound, first), unit, unit === first ? { exact: true } : { figures: 3 }),
+      )
+      .join(' to ')
+  return first === second ? write(first) : `${write(first)} (${write(second)})`
+}
+
+/** A relative difference: `0.03 %`, `none`. */
+export function differenceWords(difference: number): string {
+  if (!Number.isFinite(difference)) return 'another word'
+  const percent = difference * 100
+  if (Math.abs(percent) < 5e-7) return 'none'
+  return formatQuantity(percent / 100, '%', { figures: 2 })
+}
+
+export const trustWords: Readonly<Record<Source['trust'], string>> = {
+  read: 'Looked up for this kit.',
+  recalled: 'Recalled, to be confirmed.',
+  model: 'A simplification chosen here.',
+}

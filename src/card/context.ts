@@ -1,0 +1,65 @@
+/**
+ * What the rendering functions may ask while they work: the published ledger, looked up by id, the
+ * calculators in use, and addresses below the site's base path. The build, the browser and `verify`
+ * make it from the same data, so that the same text comes out. `page` is the note whose page is
+ * being written; without it, links to a number's story lead to its note's page.
+ */
+import type { Calculator } from '../../calculators/define.ts'
+import type {
+  Published,
+  PublishedBlock,
+  PublishedNote,
+  PublishedNumber,
+  UnitSystem,
+} from '../ledger/published.ts'
+
+export interface CardContext {
+  readonly units: readonly UnitSystem[]
+  readonly page: string | undefined
+  number(id: string): PublishedNumber | undefined
+  block(id: string): PublishedBlock | undefined
+  note(slug: string): PublishedNote | undefined
+  calculator(id: string): Calculator | undefined
+  /** The number that took this one's place at a later date. */
+  replacedBy(id: string): PublishedNumber | undefined
+  /** `/notes/x/` -> the same below the site's base path. */
+  href(path: string): string
+  /** The ledger as published, when this one holds a reader's figures. */
+  readonly builder: CardContext | undefined
+}
+
+export interface ContextOptions {
+  /** `/` or `/kit/` or `/kit`. */
+  readonly base: string
+  readonly page?: string | undefined
+  readonly calculators: ReadonlyMap<string, Calculator>
+  /** What the builder published, when `published` holds a reader's figures. */
+  readonly builder?: Published | undefined
+}
+
+export function contextOf(published: Published, options: ContextOptions): CardContext {
+  const numbers = new Map(published.numbers.map((number) => [number.id, number]))
+  const blocks = new Map(published.blocks.map((block) => [block.id, block]))
+  const notes = new Map(published.notes.map((note) => [note.slug, note]))
+  const later = new Map<string, PublishedNumber>()
+  for (const number of published.numbers) {
+    if (number.replaces === undefined) continue
+    const known = later.get(number.replaces)
+    if (known === undefined || known.date <= number.date) later.set(number.replaces, number)
+  }
+  const root = options.base.replace(/\/+$/, '')
+  return {
+    units: published.site.units,
+    page: options.page,
+    number: (id) => numbers.get(id),
+    block: (id) => blocks.get(id),
+    note: (slug) => notes.get(slug),
+    calculator: (id) => options.calculators.get(id),
+    replacedBy: (id) => later.get(id),
+    href: (path) => root + path,
+    builder:
+      options.builder === undefined
+        ? undefined
+        : contextOf(options.builder, { ...options, builder: undefined }),
+  }
+}

@@ -1,0 +1,20 @@
+/**
+ * A short sign of what a note's numbers are, for the title block: a print whose sign differs from the
+ * page's is stale. It depends on values and verdicts alone, so the same notes give the same sign
+ * everywhere. Not for security: FNV-1a, 32 bits.
+ */
+import type { Published } from '../ledger/published.ts'
+
+export function editionOf(published: Published, slug: string): string {
+  const numbers = published.numbers
+    .filter((number) => number.note === slug)
+    .map(({ id, value, shown, now }) => [id, value, shown, now])
+  const blocks = published.blocks
+    .filter((block) => block.note === slug)
+    .map(({ id, verdict, provisional, accepted }) => [id, verdict, provisional, accepted])
+  let hash = 0x811c9dc5
+  for (const byte of new TextEncoder().encode(JSON.stringify([numbers, blocks]))) {
+    hash = Math.imul(hash ^ byte, 0x01000193)
+  }
+  return (hash >>> 0).toString(16).padStart(8, '0').slice(0, 6)
+}

@@ -1,0 +1,44 @@
+/**
+ * Text into HTML. Everything that the card prints passes through `escape`, element text and
+ * attribute values alike; a function here whose name ends in `Html` returns markup, any other text.
+ */
+const entities: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+}
+
+export function escape(text: string): string {
+  return text.replace(/[&<>"]/g, (character) => entities[character] ?? character)
+}
+
+/** `' name="value"'`, or nothing when there is no value. */
+export function attribute(name: string, value: string | undefined): string {
+  return value === undefined ? '' : ` ${name}="${escape(value)}"`
+}
+
+/** Escaped, and `Q_m` with its index lowered: for symbols and lines of working. */
+export function symbolsHtml(text: string): string {
+  return escape(text).replace(/(\p{L}\p{M}*)_([\p{L}\p{N}]+)/gu, '$1<sub>$2</sub>')
+}
+
+/** The value of a DOM id: letters, digits, `-` and `_`; two different texts never give the same. */
+export function idOf(text: string): string {
+  return text
+    .replace(/\s+/g, '')
+    .replace(
+      /[^\p{L}\p{N}_]/gu,
+      (sign) => signs[sign] ?? `-u${sign.codePointAt(0)?.toString(16) ?? ''}-`,
+    )
+}
+
+const signs: Readonly<Record<string, string>> = {
+  '.': '--',
+  '/': '-over-',
+  '+': '-plus-',
+  '-': '-minus-',
+  '*': '-times-',
+  '(': '-open-',
+  ')': '-close-',
+}

@@ -1,0 +1,41 @@
+/**
+ * The small mark in front of a number: shape says how it came (circle = given, diamond = decided or
+ * worked), fill says how firm it is. Drawn with attributes only, so that it survives a strict
+ * content policy, a feed and black paper. Its words are for those who do not see it.
+ *
+ *   reading: full circle      rated: half circle        assumed: empty circle
+ *   chosen: empty diamond     worked: diamond, filled like its weakest root (measured: full,
+ *   sheet: half, chosen: a diamond inside, guess: a circle inside)
+ */
+import type { Firmness, Kind } from '../ledger/published.ts'
+import { howWords } from './words.ts'
+
+const circle = '<circle cx="6" cy="6" r="4.5"/>'
+const diamond = '<path d="M6 .8 11.2 6 6 11.2.8 6z"/>'
+
+const given: Readonly<Record<Exclude<Kind, 'worked'>, string>> = {
+  reading: '<circle cx="6" cy="6" r="4.5" fill="currentColor"/>',
+  rated: `${circle}<path d="M6 1.5a4.5 4.5 0 0 0 0 9z" fill="currentColor"/>`,
+  assumed: circle,
+  chosen: diamond,
+}
+
+const worked: Readonly<Record<Firmness, string>> = {
+  reading: '<path d="M6 .8 11.2 6 6 11.2.8 6z" fill="currentColor"/>',
+  rated: `${diamond}<path d="M6 .8v10.4L.8 6z" fill="currentColor"/>`,
+  chosen: `${diamond}<path d="M6 4 8 6 6 8 4 6z" fill="currentColor"/>`,
+  assumed: `${diamond}<circle cx="6" cy="6" r="1.7"/>`,
+}
+
+export interface Marked {
+  readonly kind: Kind
+  readonly firmness: Firmness
+}
+
+/** `spoken: false` where the word stands beside it anyway. */
+export function markHtml(number: Marked, options: { readonly spoken?: boolean } = {}): string {
+  const drawing = number.kind === 'worked' ? worked[number.firmness] : given[number.kind]
+  const name =
+    options.spoken === false ? 'aria-hidden="true"' : `role="img" aria-label="${howWords(number)}"`
+  return `<svg class="mark mark-${number.kind}" viewBox="0 0 12 12" width="12" height="12" fill="none" stroke="currentColor" stroke-width="1.4" ${name}>${drawing}</svg>`
+}

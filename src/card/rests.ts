@@ -1,0 +1,49 @@
+/**
+ * What numbers stand on, walked through the published ledger. Circles cannot be, but a reader's page
+ * must not hang on a broken file: each number is visited once.
+ */
+import type { Given, PublishedBlock, PublishedNumber } from '../ledger/published.ts'
+import type { CardContext } from './context.ts'
+
+/** Ids of the numbers a block was given, with those in its lists. */
+export function givenIds(given: Readonly<Record<string, Given>>): string[] {
+  return Object.values(given).flatMap((one) => {
+    if (one.type === 'number') return [one.id]
+    return one.type === 'rows' ? one.rows.flatMap(givenIds) : []
+  })
+}
+
+/** The numbers at the bottom of it all (nothing rests below them), in the order they are met. */
+export function rootsOf(ids: readonly string[], ctx: CardContext): PublishedNumber[] {
+  const seen = new Set<string>()
+  const roots: PublishedNumber[] = []
+  const walk = (id: string) => {
+    if (seen.has(id)) return
+    seen.add(id)
+    const number = ctx.number(id)
+    if (number === undefined) return
+    if (number.rests.length === 0) roots.push(number)
+    else number.rests.forEach(walk)
+  }
+  ids.forEach(walk)
+  return roots
+}
+
+export function guessesOf(block: PublishedBlock, ctx: CardContext): PublishedNumber[] {
+  return rootsOf(givenIds(block.given), ctx).filter((number) => number.kind === 'assumed')
+}
+
+/** Later numbers that moved this one: its own replacement, or those of what it rests on. */
+export function movedBy(number: PublishedNumber, ctx: CardContext): PublishedNumber[] {
+  const seen = new Set<string>()
+  const found: PublishedNumber[] = []
+  const walk = (id: string) => {
+    if (seen.has(id)) return
+    seen.add(id)
+    const later = ctx.replacedBy(id)
+    if (later !== undefined) found.push(later)
+    ctx.number(id)?.rests.forEach(walk)
+  }
+  walk(number.id)
+  return found
+}

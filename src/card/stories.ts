@@ -1,0 +1,100 @@
+/**
+ * The story of every number of a note, as a plain table at its end: the place the numbers link to, on
+ * paper too. A row says how the number came, where from, what it rests on and where it stands. Numbers
+ * of the text come first, in order of place. Those of a block follow, gathered: inputs and results with
+ * one and the same story share a row. Results in tables stand in their card only.
+ */
+import type { PublishedBlock, PublishedNumber } from '../ledger/published.ts'
+import type { CardContext } from './context.ts'
+import { escape } from './html.ts'
+import { markHtml } from './mark.ts'
+import { isTableResult, nameOf, storyId } from './number.ts'
+import { originHtml, placeHref, storyLink, valueHtml } from './origin.ts'
+import { howWords, isSum, labelOf } from './words.ts'
+
+function howHtml(number: PublishedNumber): string {
+  return `${markHtml(number, { spoken: false })}${howWords(number)}`
+}
+
+function placeText({ file, line }: PublishedNumber | PublishedBlock): string {
+  return `<code>${escape(file.slice(file.lastIndexOf('/') + 1))}:${line}</code>`
+}
+
+function rowHtml(number: PublishedNumber, ctx: CardContext): string {
+  const place = placeHref(number, ctx)
+  const label = escape(labelOf(number, ctx))
+  const rests = number.rests.map((id) => storyLink(id, ctx)).join(', ')
+  return [
+    `<tr id="${storyId(number.id)}"><th scope="row">${place === undefined ? label : `<a href="${escape(place)}">${label}</a>`}`,
+    `${isSum(number) ? '' : `<code>${escape(number.name)}</code>`}</th>`,
+    `<td data-label="Value">${valueHtml(number, ctx)}</td>`,
+    `<td data-label="How">${howHtml(number)}</td>`,
+    `<td data-label="Where from">${originHtml(number, ctx)}</td>`,
+    `<td data-label="Rests on">${rests}</td>`,
+    `<td data-label="Place">${placeText(number)}</td></tr>`,
+  ].join('')
+}
+
+/** One number of a block among others with the same story. */
+function itemHtml(number: PublishedNumber, ctx: CardContext): string {
+  // A result rests on all that went into its card; an input names what it was taken from.
+  const rests = number.calculator === null ? number.rests : []
+  const from = rests.map((id) => `, ${storyLink(id, ctx)}`).join('')
+  return `<li id="${storyId(number.id)}">${escape(labelOf(number, ctx))} ${valueHtml(number, ctx)}${from}</li>`
+}
+
+function gatheredHtml(numbers: readonly PublishedNumber[], ctx: CardContext): string {
+  const groups = Map.groupBy(numbers, (number) => `${howHtml(number)}|${originHtml(number, ctx)}`)
+  const rows = [...groups.values()].flatMap(([first, ...more]) => {
+    if (first === undefined) return []
+    const items = [first, ...more].map((number) => itemHtml(number, ctx)).join('')
+    return `<tr><td colspan="2"><ul class="story-list">${items}</ul></td><td data-label="How">${howHtml(first)}</td><td data-label="Where from" colspan="3">${originHtml(first, ctx)}</td></tr>`
+  })
+  return rows.join('')
+}
+
+function byPlace(a: PublishedNumber, b: PublishedNumber): number {
+  return a.line - b.line || a.column - b.column || (a.id < b.id ? -1 : 1)
+}
+
+/** Inputs before results, each in the calculator's order; rows of a list in theirs. */
+function byField(block: string, ctx: CardContext) {
+  const calculator = ctx.calculator(ctx.block(block)?.calculator ?? '')
+  const order = [
+    ...Object.keys(calculator?.inputs ?? {}),
+    ...Object.keys(calculator?.outputs ?? {}),
+  ]
+  const rank = ({ id }: PublishedNumber) =>
+    order.indexOf(id.slice(block.length + 1).split('.')[0] ?? '')
+  return (a: PublishedNumber, b: PublishedNumber) =>
+    rank(a) - rank(b) || a.id.localeCompare(b.id, 'en', { numeric: true })
+}
+
+function blockBody(id: string, numbers: readonly PublishedNumber[], ctx: CardContext): string {
+  const block = ctx.block(id)
+  const title =
+    block === undefined
+      ? escape(nameOf(id))
+      : `<a href="#${block.name}">${escape(block.title)}</a> ${placeText(block)}`
+  const rows = numbers.filter((number) => !isTableResult(number)).toSorted(byField(id, ctx))
+  return `<tbody><tr class="group" id="${storyId(id)}"><th colspan="6" scope="rowgroup">${title}</th></tr>${gatheredHtml(rows, ctx)}</tbody>`
+}
+
+export function storiesHtml(numbers: readonly PublishedNumber[], ctx: CardContext): string {
+  if (numbers.length === 0) return ''
+  const groups = Map.groupBy(numbers.toSorted(byPlace), ({ block }) => block ?? '')
+  const own = (groups.get('') ?? []).map((number) => rowHtml(number, ctx)).join('')
+  const blocks = [...groups].flatMap(([id, members]) =>
+    id === '' ? [] : [blockBody(id, members, ctx)],
+  )
+  const heads = ['Number', 'Value', 'How', 'Where from', 'Rests on', 'Place']
+  return [
+    '<table class="stories"><caption>Every number of this note, and where it comes from</caption>',
+    `<thead><tr>${heads.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead>`,
+    own === ''
+      ? ''
+      : `<tbody><tr class="group"><th colspan="6" scope="rowgroup">In the text</th></tr>${own}</tbody>`,
+    ...blocks,
+    '</table>',
+  ].join('')
+}

@@ -1,0 +1,142 @@
+/**
+ * The words of the page: kinds, firmness, verdicts, dates, names. One place, because the build, the
+ * browser and the tests must say the same. No verdict says more than that the checks were passed.
+ */
+import type { Level } from '../../calculators/define.ts'
+import type {
+  Firmness,
+  Kind,
+  PlainValue,
+  PublishedBlock,
+  PublishedNumber,
+  Status,
+} from '../ledger/published.ts'
+import type { CardContext } from './context.ts'
+
+export const cannotTell = 'cannot tell'
+
+export const kindWords: Readonly<Record<Kind, string>> = {
+  reading: 'measured',
+  rated: 'from a sheet',
+  assumed: 'a guess',
+  chosen: 'chosen',
+  worked: 'worked out',
+}
+
+const workedFrom: Readonly<Record<Firmness, string>> = {
+  reading: 'worked out from measurements',
+  rated: 'worked out, as firm as a sheet',
+  chosen: 'worked out from choices',
+  assumed: 'worked out, rests on a guess',
+}
+
+/** `measured`, `worked out, rests on a guess`. */
+export function howWords(number: Pick<PublishedNumber, 'kind' | 'firmness'>): string {
+  return number.kind === 'worked' ? workedFrom[number.firmness] : kindWords[number.kind]
+}
+
+export const levelWords: Readonly<Record<Level, string>> = {
+  pass: 'pass',
+  watch: 'watch',
+  stop: 'stop',
+  unknown: cannotTell,
+}
+
+export type VerdictName = Level | 'provisional' | 'accepted'
+
+type Judged = Pick<PublishedBlock, 'verdict' | 'provisional' | 'accepted'>
+
+/** Which of the six frames a block's verdict stands in. */
+export function verdictName(block: Judged): VerdictName {
+  if (block.verdict === 'stop') return block.accepted === null ? 'stop' : 'accepted'
+  return block.verdict === 'pass' && block.provisional ? 'provisional' : block.verdict
+}
+
+export const verdictWords: Readonly<Record<VerdictName, string>> = {
+  ...levelWords,
+  provisional: 'pass, provisional',
+  accepted: 'STOP, accepted by the builder',
+}
+
+export const statusWords: Readonly<Record<Status, string>> = {
+  planned: 'planned',
+  doing: 'under way',
+  done: 'done',
+  redone: 'done again',
+  abandoned: 'given up',
+}
+
+const months =
+  'January February March April May June July August September October November December'.split(' ')
+
+/** `2026-03-14` -> `14 March 2026`; any other text as it is. */
+export function dateWords(date: string): string {
+  const [, year, month, day] = /^(\d{4})-(\d\d)-(\d\d)$/.exec(date) ?? []
+  const name = months[Number(month) - 1]
+  return year === undefined || name === undefined ? date : `${Number(day)} ${name} ${year}`
+}
+
+/** `pumpDraw` -> `pump draw`; an abbreviation keeps its capitals. */
+export function nameWords(name: string): string {
+  return name
+    .replace(/_+/g, ' ')
+    .replace(/(\p{Ll}|\p{N})(\p{Lu})/gu, '$1 $2')
+    .replace(/\p{Lu}(?=\p{Ll})/gu, (letter) => letter.toLowerCase())
+    .trim()
+}
+
+/** A sum in prose: its name is what it is worked from. */
+export function isSum(number: PublishedNumber): boolean {
+  return (
+    number.expression !== undefined &&
+    number.block === null &&
+    !/^[\p{L}_$][\p{L}\p{N}_$]*$/u.test(number.name)
+  )
+}
+
+/** What a reader calls a number: the field's label within a block, else its name in words. */
+export function labelOf(number: PublishedNumber, ctx: CardContext): string {
+  const block = number.block === null ? undefined : ctx.block(number.block)
+  const calculator = block && ctx.calculator(block.calculator)
+  if (!block || !calculator) return nameWords(number.name)
+  const [key = '', row, column = ''] = number.id.slice(block.id.length + 1).split('.')
+  const field = calculator.inputs[key] ?? calculator.outputs[key]
+  if (field === undefined) return nameWords(number.name)
+  if (row === undefined) return field.label
+  const index = Number(row)
+  if (field.type === 'list') {
+    const name = rowName(block.inputs[key], field.fields, index) ?? `${field.row} ${index + 1}`
+    return `${name}, ${lower(field.fields[column]?.label ?? column)}`
+  }
+  if (field.type === 'table') {
+    const name = rowName(block.outputs[key], field.columns, index) ?? `row ${index + 1}`
+    return `${field.label}, ${name}, ${lower(field.columns[column]?.label ?? column)}`
+  }
+  return field.label
+}
+
+/** What a row is called: its first text, when it has one. */
+function rowName(
+  rows: PlainValue | undefined,
+  columns: Readonly<Record<string, { readonly type: string }>>,
+  index: number,
+): string | undefined {
+  const key = Object.keys(columns).find((one) => columns[one]?.type === 'text')
+  const name = typeof rows === 'object' && key !== undefined ? rows?.[index]?.[key] : undefined
+  return typeof name === 'string' && name !== '' ? name : undefined
+}
+
+/** A label within a sentence; an abbreviation keeps its capitals. */
+function lower(label: string): string {
+  return /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label
+}
+
+/** With a capital, for the start of a sentence. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1)
+}
+
+/** `1 guess`, `3 guesses`. */
+export function count(many: number, one: string, more = `${one}s`): string {
+  return many === 1 ? `1 ${one}` : `${many} ${more}`
+}

@@ -1,0 +1,175 @@
+// @vitest-environment happy-dom
+/** A page with a card: a reader's figures move it, and taking them back leaves what the build wrote. */
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { blockHtml, contextOf, numberHtml, storiesHtml } from '../../src/card/index.ts'
+import { recordText } from '../../src/ledger/record.ts'
+import { work } from '../../src/ledger/work.ts'
+import { calculator, calculators, published } from '../card/fixture.ts'
+
+vi.mock('../../calculators/index.ts', () => ({
+  calculators: { 'loop-flow': () => Promise.resolve(calculator) },
+}))
+
+const accepted = published.blocks.map((block) =>
+  block.name === 'taken' ? { ...block, accepted: 'only in winter' } : { ...block, accepted: null },
+)
+const built = work({ ...published, blocks: accepted }, calculators).published
+const ctx = contextOf(built, { base: '/', page: 'keeping-cool', calculators })
+
+function card(name: string): string {
+  const block = ctx.block(`keeping-cool/${name}`)
+  if (block === undefined) throw new Error(name)
+  return `<work-card id="${name}" data-block="${block.id}">${blockHtml(block, ctx)}</work-card>`
+}
+
+function page(): string {
+  const flow = ctx.number('keeping-cool/pump.flow')
+  const draw = ctx.number('keeping-cool/pumpDraw')
+  if (flow === undefined || draw === undefined) throw new Error('no number')
+  const own = built.numbers.filter(({ note }) => note === 'keeping-cool')
+  return `<main><p id="text">${numberHtml(flow, ctx)} ${numberHtml(draw, ctx)} ${numberHtml(flow, ctx, { unit: 'L/s', digits: 2 })}</p>${card('pump')}${card('taken')}<div data-stories="keeping-cool">${storiesHtml(own, ctx)}</div></main>`
+}
+
+/** What the build wrote, without what the script adds. */
+function written(): string {
+  const copy = document.body.cloneNode(true)
+  if (!(copy instanceof HTMLElement)) throw new Error('no body')
+  for (const added of copy.querySelectorAll('.try-bar, .try-form')) added.remove()
+  return copy.innerHTML
+}
+
+async function open(name: string): Promise<HTMLFormElement> {
+  const { toggle } = await import('../../src/live/try.ts')
+  const element = document.querySelector<HTMLElement>(`#${name}`)
+  if (element === null) throw new Error(name)
+  await toggle(element)
+  const form = element.querySelector<HTMLFormElement>('.try-form')
+  if (form === null) throw new Error('no form')
+  // This DOM overlooks the `selected` of an option; browsers do not.
+  for (const option of form.querySelectorAll<HTMLOptionElement>('option[selected]')) {
+    const select = option.closest('select')
+    if (select) select.value = option.value
+  }
+  return form
+}
+
+function enter(form: HTMLFormElement, name: string, text: string): void {
+  const control = form.querySelector<HTMLInputElement>(`[name="${name}"]`)
+  if (control === null) throw new Error(name)
+  control.value = text
+  form.dispatchEvent(new Event('submit', { cancelable: true }))
+}
+
+const status = (form: HTMLFormElement) => form.querySelector('.try-status')?.textContent
+
+let before = ''
+/** Compared here, since a difference of two whole pages helps nobody. */
+const untouched = () => written() === before
+beforeEach(async () => {
+  vi.resetModules()
+  document.documentElement.dataset.base = '/'
+  document.body.innerHTML = page()
+  before = written()
+  vi.stubGlobal('fetch', () => Promise.resolve(new Response(recordText(built))))
+  await import('../../src/live/work-card.ts')
+})
+afterEach(() => {
+  vi.unstubAllGlobals()
+})
+
+describe('a reader’s figures', () => {
+  it('move the card, the text and the stories, marked, beside the builder’s', async () => {
+    const form = await open('pump')
+    enter(form, 'bore', '9.5 mm')
+    expect(status(form)).toBe(
+      'Verdict with your figures: pass, provisional. With the builder’s: pass, provisional.',
+    )
+    const text = document.querySelector('#text')
+    expect(text?.textContent).toMatch(/4\.4.L\/min.*your figures; the builder’s 8\.8.L\/min/)
+    expect(text?.textContent).toContain('1.5\u00a0A')
+    expect(text?.querySelector('[data-unit="L/s"]')?.textContent).toBe('0.073\u00a0L/s')
+    expect(document.querySelector('#pump .card')?.className).toContain('card-yours')
+    expect(document.querySelector('#taken .card')?.className).toContain('card-built')
+    expect(document.querySelector('[data-stories]')?.textContent).toContain('your figures')
+  })
+
+  it('change the verdict, and say so', async () => {
+    const form = await open('pump')
+    enter(form, 'heat', '9 kW')
+    expect(status(form)).toBe(
+      'Verdict with your figures: stop. With the builder’s: pass, provisional.',
+    )
+    expect(document.querySelector('#pump .card-verdict')?.textContent).toBe('stop')
+  })
+
+  it('are not covered by the reason for which the builder accepted a stop', async () => {
+    const form = await open('taken')
+    enter(form, 'heat', '9 kW')
+    expect(document.querySelector('#taken .card-verdict')?.textContent).toBe('stop')
+  })
+
+  it('are taken back without a trace', async () => {
+    const form = await open('pump')
+    enter(form, 'bore', '9.5 mm')
+    expect(untouched()).toBe(false)
+    form.dispatchEvent(new Event('reset', { cancelable: true }))
+    expect(untouched()).toBe(true)
+    expect(form.querySelector<HTMLInputElement>('[name=bore]')?.value).toBe('19 mm')
+  })
+
+  it('are taken back also by typing the builder’s again', async () => {
+    const form = await open('pump')
+    enter(form, 'bore', '9.5 mm')
+    enter(form, 'bore', '19 mm')
+    expect(untouched()).toBe(true)
+  })
+
+  it('of two cards count together', async () => {
+    const first = await open('pump')
+    enter(first, 'bore', '9.5 mm')
+    const second = await open('taken')
+    enter(second, 'bore', '16 mm')
+    expect(document.querySelector('#pump .card')?.className).toContain('card-yours')
+    expect(document.querySelector('#taken .card')?.className).toContain('card-yours')
+  })
+
+  it('with a fault leave the page as it was and say what is wrong', async () => {
+    const form = await open('pump')
+    enter(form, 'bore', '9.5 kg')
+    expect(untouched()).toBe(true)
+    const control = form.querySelector('[name=bore]')
+    expect(control?.getAttribute('aria-invalid')).toBe('true')
+    expect(control?.parentElement?.querySelector('.try-said')?.textContent).toMatch(/length/)
+    expect(status(form)).toMatch(/^One entry to put right/)
+  })
+
+  it('add and remove rows of a list', async () => {
+    const form = await open('pump')
+    form.querySelector<HTMLElement>('[data-add=hoses]')?.click()
+    expect(form.querySelectorAll('.try-row')).toHaveLength(2)
+    enter(form, 'hoses.1.name', 'back')
+    enter(form, 'hoses.1.length', '3 m')
+    expect(document.querySelector('#pump .card-out')?.textContent).toContain('back')
+    form.querySelector<HTMLElement>('[data-remove=hoses][data-row="1"]')?.click()
+    expect(untouched()).toBe(true)
+  })
+})
+
+describe('when something fails', () => {
+  it('the page stands, and the next press tries again', async () => {
+    vi.stubGlobal('fetch', () => Promise.resolve(new Response('', { status: 404 })))
+    await expect(open('pump')).rejects.toThrow('could not be fetched')
+    expect(untouched()).toBe(true)
+    vi.stubGlobal('fetch', () => Promise.resolve(new Response(recordText(built))))
+    await expect(open('pump')).resolves.toBeDefined()
+  })
+  it('says so under the card', async () => {
+    vi.stubGlobal('fetch', () => Promise.reject(new Error('offline')))
+    document.querySelector<HTMLElement>('#pump .try-bar button')?.click()
+    await vi.waitFor(() => {
+      expect(document.querySelector('#pump .try-bar [role=status]')?.textContent).toContain(
+        'The page stands as it is',
+      )
+    })
+  })
+})
