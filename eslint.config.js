@@ -7,10 +7,15 @@ export default tseslint.config(
   ...tseslint.configs.strictTypeChecked,
   ...tseslint.configs.stylisticTypeChecked,
   {
-    languageOptions: { parserOptions: { projectService: { allowDefaultProject: ['*.js', '*.mjs'] } } },
+    languageOptions: {
+      parserOptions: { projectService: { allowDefaultProject: ['*.js', '*.mjs'] } },
+    },
     rules: {
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
-      '@typescript-eslint/switch-exhaustiveness-check': 'error',
+      '@typescript-eslint/switch-exhaustiveness-check': [
+        'error',
+        { considerDefaultExhaustiveForUnions: true },
+      ],
       '@typescript-eslint/consistent-type-definitions': ['error', 'interface'],
       '@typescript-eslint/consistent-type-imports': 'error',
       '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
@@ -24,7 +29,15 @@ export default tseslint.config(
         'error',
         { patterns: [{ regex: '^(node:|zod|astro)|/(ledger|mdx|live|site|cli|card)/' }] },
       ],
-      'no-restricted-globals': ['error', 'window', 'document', 'process', 'Date', 'fetch', 'console'],
+      'no-restricted-globals': [
+        'error',
+        'window',
+        'document',
+        'process',
+        'Date',
+        'fetch',
+        'console',
+      ],
     },
   },
   { files: ['src/cli/**', 'tests/bench/**'], rules: { 'no-console': 'off' } },

@@ -9,6 +9,7 @@ import type {
   InputValue,
   Level,
   NumberOutput,
+  OutputValue,
   TextOutput,
 } from '../../calculators/define.ts'
 import { formatQuantity, fromSI, parseQuantity, toSI } from '../quantity/index.ts'
@@ -102,7 +103,7 @@ export function halfUnit(printed: string): number {
 
 function found(
   calculator: Calculator,
-  outputs: Readonly<Record<string, unknown>>,
+  outputs: Readonly<Record<string, OutputValue>>,
   path: string,
 ): { readonly field: NumberOutput | TextOutput; readonly value: unknown } | undefined {
   const [key = '', row, column = ''] = path.split('.')
@@ -110,18 +111,16 @@ function found(
   if (field === undefined) return undefined
   if (field.type !== 'table') return { field, value: outputs[key] }
   const inner = field.columns[column]
-  const table: unknown = outputs[key]
-  if (inner === undefined || !Array.isArray(table)) return undefined
-  const cells: unknown = table[Number(row)]
-  const value =
-    typeof cells === 'object' && cells !== null ? new Map(Object.entries(cells)).get(column) : undefined
-  return { field: inner, value }
+  const table = outputs[key]
+  if (inner === undefined || typeof table !== 'object') return undefined
+  const cells = table[Number(row)]
+  return { field: inner, value: cells?.[column] }
 }
 
 function rowOf(
   calculator: Calculator,
   example: Example,
-  outputs: Readonly<Record<string, unknown>>,
+  outputs: Readonly<Record<string, OutputValue>>,
   path: string,
   printed: string,
 ): ExampleRow {

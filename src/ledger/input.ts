@@ -19,7 +19,7 @@ export interface Entry {
 }
 
 export const mayBeLeftOut = (field: SingleField | ListField): boolean =>
-  field.optional === true || ('assume' in field && field.assume !== undefined)
+  field.optional === true || 'assume' in field
 
 /** The key of a choice that a text means: the key itself, or its words. */
 export function readChoice(field: ChoiceField, text: string): Entry | Slip {
@@ -47,7 +47,12 @@ export function readField(field: SingleField, text: string): Entry | Slip {
   const read = readNumber(field, text)
   if (!read.ok) return read
   const { quantity, unusual } = read
-  return { ok: true, value: quantity.value, quantity, ...(unusual === undefined ? {} : { unusual }) }
+  return {
+    ok: true,
+    value: quantity.value,
+    quantity,
+    ...(unusual === undefined ? {} : { unusual }),
+  }
 }
 
 export interface RowsRead {
@@ -75,7 +80,8 @@ export function readRows(
       const text = row[name]?.trim() ?? ''
       if (text === '' && mayBeLeftOut(inner)) continue
       const read = readField(inner, text)
-      if (!read.ok) return { ...read, text: `${field.row} ${index + 1}, ${inner.label}: ${read.text}` }
+      if (!read.ok)
+        return { ...read, text: `${field.row} ${index + 1}, ${inner.label}: ${read.text}` }
       cells[name] = read
     }
     made.push(cells)

@@ -11,7 +11,9 @@ const weakestFirst: readonly Firmness[] = ['assumed', 'chosen', 'rated', 'readin
 
 /** The worst of the findings; without any there is nothing to tell by. */
 export function verdictOf(findings: readonly { readonly level: Level }[]): Level {
-  return worstFirst.find((level) => findings.some((finding) => finding.level === level)) ?? 'unknown'
+  return (
+    worstFirst.find((level) => findings.some((finding) => finding.level === level)) ?? 'unknown'
+  )
 }
 
 export function weakest(kinds: readonly Firmness[]): Firmness {
@@ -21,7 +23,10 @@ export function weakest(kinds: readonly Firmness[]): Firmness {
 export const isProvisional = (verdict: Level, inputs: readonly Firmness[]): boolean =>
   verdict === 'pass' && inputs.includes('assumed')
 
-export function publishFindings(calculator: Calculator, findings: readonly Finding[]): PublishedFinding[] {
+export function publishFindings(
+  calculator: Calculator,
+  findings: readonly Finding[],
+): PublishedFinding[] {
   return findings.map(({ check, level, text, threshold }) => ({
     check,
     level,

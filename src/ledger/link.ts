@@ -4,11 +4,27 @@
  *
  * A name's scope is its note; other notes reach it by import. Results of blocks have no entry yet.
  */
-import type { Calculator, ChoiceField, Field, ListField, NumberField, TextField } from '../../calculators/define.ts'
+import type {
+  Calculator,
+  ChoiceField,
+  Field,
+  ListField,
+  NumberField,
+  TextField,
+} from '../../calculators/define.ts'
 import { nearestName } from '../quantity/nearest.ts'
 import type { Sum } from './expression.ts'
 import { readChoice } from './input.ts'
-import type { At, BlockSource, NoteSource, RawInput, RawTable, RootSource, Use } from './note-source.ts'
+import type {
+  At,
+  BlockSource,
+  NamedSum,
+  NoteSource,
+  RawInput,
+  RawTable,
+  RootSource,
+  Use,
+} from './note-source.ts'
 import type { Problem } from './problems.ts'
 import type {
   Expression,
@@ -24,7 +40,14 @@ import type { SiteSettings } from './site-file.ts'
 
 /** What one place of a page shows, by its offset in the file. */
 export type Shown =
-  | { readonly type: 'number'; readonly id: string; readonly unit?: string; readonly digits?: number; readonly linked: boolean; readonly anchor?: string }
+  | {
+      readonly type: 'number'
+      readonly id: string
+      readonly unit?: string
+      readonly digits?: number
+      readonly linked: boolean
+      readonly anchor?: string
+    }
   | { readonly type: 'table'; readonly ids: readonly string[] }
   | { readonly type: 'block'; readonly id: string }
   | { readonly type: 'nominal'; readonly text: string }
@@ -38,13 +61,14 @@ export interface Linked {
 }
 
 type Target = { readonly note: NoteSource } & (
-  | { readonly type: 'root'; readonly root: RootSource }
+  | { readonly type: 'root'; readonly root: RootSource | NamedSum }
   | { readonly type: 'block'; readonly block: BlockSource }
 )
 
 export function link(
   notes: readonly NoteSource[],
-  site: SiteSettings,
+  /** `readable` is false when the settings stand for a file that could not be read. */
+  site: SiteSettings & { readonly readable: boolean },
   calculators: ReadonlyMap<string, Calculator>,
   knownCalculators: readonly string[],
 ): Linked {
@@ -53,12 +77,33 @@ export function link(
   const blocks: PublishedBlock[] = []
   const shown = new Map<string, Map<number, Shown>>()
   const bySlug = new Map(notes.map((note) => [note.slug, note]))
-  const rootOf = new Map(notes.map((note) => [note.slug, new Map(note.roots.map((root) => [root.name, root]))]))
-  const blockOf = new Map(notes.map((note) => [note.slug, new Map(note.blocks.map((block) => [block.name, block]))]))
+  const rootOf = new Map(
+    notes.map((note) => [
+      note.slug,
+      new Map([...note.roots, ...note.sums].map((root) => [root.name, root])),
+    ]),
+  )
+  const blockOf = new Map(
+    notes.map((note) => [note.slug, new Map(note.blocks.map((block) => [block.name, block]))]),
+  )
   const dependencies = new Map(notes.map((note) => [note.slug, new Set<string>()]))
 
-  const report = (note: NoteSource, rule: string, text: string, at: At, more: Partial<Problem> = {}): void => {
-    problems.push({ rule, level: 'error', text, file: note.file, line: at.line, column: at.column, ...more })
+  const report = (
+    note: NoteSource,
+    rule: string,
+    text: string,
+    at: At,
+    more: Partial<Problem> = {},
+  ): void => {
+    problems.push({
+      rule,
+      level: 'error',
+      text,
+      file: note.file,
+      line: at.line,
+      column: at.column,
+      ...more,
+    })
   }
 
   const own = (note: NoteSource, name: string): Target | undefined => {
@@ -69,17 +114,25 @@ export function link(
   }
   const ownNames = (note: NoteSource): string[] => [
     ...note.roots.map(({ name }) => name),
+    ...note.sums.map(({ name }) => name),
     ...note.blocks.map(({ name }) => name),
   ]
 
   for (const note of notes) {
     for (const item of note.imports) {
       const other = bySlug.get(item.from)
-      if (other === undefined || item.imported === '*' || own(other, item.imported) !== undefined) continue
+      if (other === undefined || item.imported === '*' || own(other, item.imported) !== undefined)
+        continue
       const near = nearestName(item.imported, ownNames(other))
-      report(note, 'unknown-name', `the note \`${other.file}\` has no number or block called \`${item.imported}\``, item, {
-        ...(near === undefined ? {} : { hint: `did you mean \`${near}\`?` }),
-      })
+      report(
+        note,
+        'unknown-name',
+        `the note \`${other.file}\` has no number or block called \`${item.imported}\``,
+        item,
+        {
+          ...(near === undefined ? {} : { hint: `did you mean \`${near}\`?` }),
+        },
+      )
     }
   }
 
@@ -98,7 +151,10 @@ export function link(
         const [name, ...further] = rest
         if (name === undefined) {
           report(note, 'not-a-number', `\`${head}\` is a whole note; say which number of it`, at, {
-            hint: ownNames(other).map((known) => `\`${head}.${known}\``).slice(0, 6).join(', '),
+            hint: ownNames(other)
+              .map((known) => `\`${head}.${known}\``)
+              .slice(0, 6)
+              .join(', '),
           })
           return undefined
         }
@@ -106,9 +162,15 @@ export function link(
         fields = further
         if (target === undefined) {
           const near = nearestName(name, ownNames(other))
-          report(note, 'unknown-name', `the note \`${other.file}\` has no number or block called \`${name}\``, at, {
-            ...(near === undefined ? {} : { hint: `did you mean \`${head}.${near}\`?` }),
-          })
+          report(
+            note,
+            'unknown-name',
+            `the note \`${other.file}\` has no number or block called \`${name}\``,
+            at,
+            {
+              ...(near === undefined ? {} : { hint: `did you mean \`${head}.${near}\`?` }),
+            },
+          )
           return undefined
         }
       } else {
@@ -118,7 +180,12 @@ export function link(
     }
     if (target.type === 'root') {
       if (fields.length === 0) return `${target.note.slug}/${target.root.name}`
-      report(note, 'not-a-block', `\`${target.root.name}\` is a number; it has no \`${fields.join('.')}\``, at)
+      report(
+        note,
+        'not-a-block',
+        `\`${target.root.name}\` is a number; it has no \`${fields.join('.')}\``,
+        at,
+      )
       return undefined
     }
     return resolveField(note, target.note, target.block, fields, at)
@@ -140,7 +207,9 @@ export function link(
     const [name, ...rest] = fields
     const list = numbersOf.map((field) => `\`${block.name}.${field}\``).join(', ')
     if (name === undefined) {
-      report(note, 'not-a-number', `\`${block.name}\` is a block; say which number of it`, at, { allowed: list })
+      report(note, 'not-a-number', `\`${block.name}\` is a block; say which number of it`, at, {
+        allowed: list,
+      })
       return undefined
     }
     const id = `${other.slug}/${block.name}.${fields.join('.')}`
@@ -153,18 +222,27 @@ export function link(
       return undefined
     }
     const [index, column, ...more] = rest
-    const columns = output?.type === 'table' ? output.columns : input?.type === 'list' ? input.fields : undefined
+    const columns =
+      output?.type === 'table' ? output.columns : input?.type === 'list' ? input.fields : undefined
     if (columns !== undefined && index !== undefined && column !== undefined && more.length === 0) {
       if (/^\d+$/.test(index) && columns[column]?.type === 'number') return id
     }
     if (columns !== undefined) {
-      report(note, 'not-a-number', `\`${block.name}.${name}\` is a table; say which row and column of it`, at, {
-        hint: `such as \`${block.name}.${name}[0].${Object.entries(columns).find(([, { type }]) => type === 'number')?.[0] ?? ''}\``,
-      })
+      report(
+        note,
+        'not-a-number',
+        `\`${block.name}.${name}\` is a table; say which row and column of it`,
+        at,
+        {
+          hint: `such as \`${block.name}.${name}[0].${Object.entries(columns).find(([, { type }]) => type === 'number')?.[0] ?? ''}\``,
+        },
+      )
       return undefined
     }
     if (output !== undefined || input !== undefined) {
-      report(note, 'not-a-number', `\`${block.name}.${name}\` is a word, not a number`, at, { allowed: list })
+      report(note, 'not-a-number', `\`${block.name}.${name}\` is a word, not a number`, at, {
+        allowed: list,
+      })
       return undefined
     }
     const near = nearestName(name, numbersOf)
@@ -190,22 +268,37 @@ export function link(
     return left === undefined || right === undefined ? undefined : { op: sum.op, left, right }
   }
 
-  const sourceOf = (note: NoteSource, key: string, at: At, where: string | undefined): PublishedSource => {
+  const sourceOf = (
+    note: NoteSource,
+    key: string,
+    at: At,
+    where: string | undefined,
+  ): PublishedSource => {
     const known = site.sources[key]
-    if (known === undefined && !/\s/.test(key)) {
+    if (known === undefined && site.readable && !/\s/.test(key)) {
       const near = nearestName(key, Object.keys(site.sources))
       report(note, 'unknown-source', `\`site.yaml\` has no source called \`${key}\``, at, {
-        hint: near === undefined ? 'add it under `sources:`, or write its title out' : `did you mean \`${near}\`?`,
+        hint:
+          near === undefined
+            ? 'add it under `sources:`, or write its title out'
+            : `did you mean \`${near}\`?`,
       })
     }
-    return { key, title: known?.title ?? key, ...defined({ edition: known?.edition, read: known?.read, url: known?.url, at: where }) }
+    return {
+      key,
+      title: known?.title ?? key,
+      ...defined({ edition: known?.edition, read: known?.read, url: known?.url, at: where }),
+    }
   }
   const instrumentOf = (note: NoteSource, key: string, at: At): PublishedInstrument => {
     const known = site.instruments[key]
-    if (known === undefined && !/\s/.test(key)) {
+    if (known === undefined && site.readable && !/\s/.test(key)) {
       const near = nearestName(key, Object.keys(site.instruments))
       report(note, 'unknown-instrument', `\`site.yaml\` has no instrument called \`${key}\``, at, {
-        hint: near === undefined ? 'add it under `instruments:`, or say what it is in words' : `did you mean \`${near}\`?`,
+        hint:
+          near === undefined
+            ? 'add it under `instruments:`, or say what it is in words'
+            : `did you mean \`${near}\`?`,
       })
     }
     return { key, title: known?.title ?? key, ...defined({ plusMinus: known?.plusMinus }) }
@@ -215,9 +308,12 @@ export function link(
     const places = new Map<number, Shown>()
     shown.set(note.slug, places)
     for (const root of note.roots) {
-      const replaces = root.replaces === undefined ? undefined : plainRef(note, root.replaces, root, 'replaces')
-      const checks = root.checks === undefined ? undefined : plainRef(note, root.checks, root, 'checks')
-      const instrument = root.instrument === undefined ? null : instrumentOf(note, root.instrument, root)
+      const replaces =
+        root.replaces === undefined ? undefined : plainRef(note, root.replaces, root, 'replaces')
+      const checks =
+        root.checks === undefined ? undefined : plainRef(note, root.checks, root, 'checks')
+      const instrument =
+        root.instrument === undefined ? null : instrumentOf(note, root.instrument, root)
       const plusMinus = root.plusMinus ?? instrument?.plusMinus
       numbers.push({
         ...blank(note, root.name, root.valueAt),
@@ -225,7 +321,10 @@ export function link(
         firmness: root.kind,
         typed: root.value,
         instrument,
-        source: root.source === undefined ? null : sourceOf(note, root.source, root, root.kind === 'rated' ? root.at : undefined),
+        source:
+          root.source === undefined
+            ? null
+            : sourceOf(note, root.source, root, root.kind === 'rated' ? root.at : undefined),
         date: root.on ?? note.meta.date,
         ...defined({
           at: root.kind === 'rated' ? undefined : root.at,
@@ -236,6 +335,16 @@ export function link(
           checks,
         }),
       })
+    }
+    for (const named of note.sums) {
+      const expression = resolveSum(note, named.sum)
+      if (expression !== undefined)
+        numbers.push({
+          ...blank(note, named.name, named),
+          kind: 'worked',
+          expression,
+          rests: refsOf(expression),
+        })
     }
     for (const block of note.blocks) linkBlock(note, block)
     for (const use of note.uses) {
@@ -255,7 +364,12 @@ export function link(
   function linkUse(note: NoteSource, use: Use): Shown | undefined {
     switch (use.type) {
       case 'root':
-        return { type: 'number', id: `${note.slug}/${use.name}`, linked: use.linked, anchor: use.name }
+        return {
+          type: 'number',
+          id: `${note.slug}/${use.name}`,
+          linked: use.linked,
+          anchor: use.name,
+        }
       case 'table':
         return { type: 'table', ids: use.names.map((name) => `${note.slug}/${name}`) }
       case 'block':
@@ -263,17 +377,26 @@ export function link(
       case 'nominal':
         return { type: 'nominal', text: use.text }
       case 'quoted':
-        return { type: 'quoted', text: use.text, source: sourceOf(note, use.source, use, undefined) }
+        return {
+          type: 'quoted',
+          text: use.text,
+          source: sourceOf(note, use.source, use, undefined),
+        }
       case 'sum':
       case 'show': {
         const expression = resolveSum(note, use.sum)
         if (expression === undefined) return undefined
-        const id = numberFor(note, expression, use.text, use)
+        const name = use.type === 'show' ? use.name : undefined
         return {
           type: 'number',
-          id,
+          id:
+            name === undefined
+              ? numberFor(note, expression, use.text, use)
+              : `${note.slug}/${name}`,
           linked: use.linked,
-          ...(use.type === 'show' ? defined({ unit: use.unit, digits: use.digits }) : {}),
+          ...(use.type === 'show'
+            ? defined({ unit: use.unit, digits: use.digits, anchor: name })
+            : {}),
         }
       }
     }
@@ -285,7 +408,12 @@ export function link(
     const name = text.replace(/\s+/g, ' ')
     const id = `${note.slug}/${name}`
     if (!numbers.some((number) => number.id === id))
-      numbers.push({ ...blank(note, name, at), kind: 'worked', expression, rests: refsOf(expression) })
+      numbers.push({
+        ...blank(note, name, at),
+        kind: 'worked',
+        expression,
+        rests: refsOf(expression),
+      })
     return id
   }
 
@@ -294,7 +422,10 @@ export function link(
     if (calculator === undefined) {
       const near = nearestName(block.use, knownCalculators)
       report(note, 'unknown-calculator', `there is no calculator \`${block.use}\``, block.useAt, {
-        hint: near === undefined ? `there are: ${knownCalculators.join(', ')}` : `did you mean \`${near}\`?`,
+        hint:
+          near === undefined
+            ? `there are: ${knownCalculators.join(', ')}`
+            : `did you mean \`${near}\`?`,
       })
       return
     }
@@ -305,24 +436,51 @@ export function link(
       const key = listOf(calculator, table)
       if (key === undefined) {
         const lists = Object.entries(calculator.inputs).filter(([, { type }]) => type === 'list')
-        report(note, 'bad-table', `the table’s columns (${table.headings.join(', ')}) fit no list of \`${block.use}\``, table, {
-          allowed:
-            lists.length === 0
-              ? `\`${block.use}\` takes no list of parts`
-              : lists
-                  .map(([name, field]) => `${name}: ${field.type === 'list' ? Object.keys(field.fields).join(', ') : ''}`)
-                  .join('; '),
-        })
-      } else if (raw[key] !== undefined) report(note, 'doubled-list', `\`${key}\` is given twice, as an attribute and as a table`, table)
-      else raw[key] = { type: 'rows', rows: table.rows.map((row) => byField(calculator, key, row)), line: table.line, column: table.column }
+        report(
+          note,
+          'bad-table',
+          `the table’s columns (${table.headings.join(', ')}) fit no list of \`${block.use}\``,
+          table,
+          {
+            allowed:
+              lists.length === 0
+                ? `\`${block.use}\` takes no list of parts`
+                : lists
+                    .map(
+                      ([name, field]) =>
+                        `${name}: ${field.type === 'list' ? Object.keys(field.fields).join(', ') : ''}`,
+                    )
+                    .join('; '),
+          },
+        )
+      } else if (raw[key] !== undefined)
+        report(
+          note,
+          'doubled-list',
+          `\`${key}\` is given twice, as an attribute and as a table`,
+          table,
+        )
+      else
+        raw[key] = {
+          type: 'rows',
+          rows: table.rows.map((row) => byField(calculator, key, row)),
+          line: table.line,
+          column: table.column,
+        }
     }
     for (const [name, input] of Object.entries(raw)) {
       if (calculator.inputs[name] !== undefined) continue
       const near = nearestName(name, Object.keys(calculator.inputs))
-      report(note, 'unknown-field', `the calculator \`${block.use}\` has no input \`${name}\``, input, {
-        allowed: Object.keys(calculator.inputs).join(', '),
-        ...(near === undefined ? {} : { hint: `did you mean \`${near}\`?` }),
-      })
+      report(
+        note,
+        'unknown-field',
+        `the calculator \`${block.use}\` has no input \`${name}\``,
+        input,
+        {
+          allowed: Object.keys(calculator.inputs).join(', '),
+          ...(near === undefined ? {} : { hint: `did you mean \`${near}\`?` }),
+        },
+      )
     }
     for (const [name, field] of Object.entries(calculator.inputs)) {
       const made = linkField(note, block, `${block.name}.${name}`, name, field, raw[name], id)
@@ -357,9 +515,15 @@ export function link(
     raw: RawInput | undefined,
     id: string,
   ): Given | undefined {
+    if (raw?.type === 'unread') return undefined
     if (field.type === 'list') return linkList(note, block, path, name, field, raw, id)
     if (raw?.type === 'rows') {
-      report(note, 'not-a-list', `\`${name}\` is one ${field.type === 'number' ? 'number' : 'word'}, not a list`, raw)
+      report(
+        note,
+        'not-a-list',
+        `\`${name}\` is one ${field.type === 'number' ? 'number' : 'word'}, not a list`,
+        raw,
+      )
       return undefined
     }
     if (raw === undefined) return leftOut(note, block, path, name, field, id)
@@ -372,13 +536,23 @@ export function link(
           block: id,
           of: field.of,
           typed: raw.text,
-          because: field.choice === true ? 'chosen in this block' : 'typed into this block, without a source',
+          because:
+            field.choice === true
+              ? 'chosen in this block'
+              : 'typed into this block, without a source',
         })
         return { type: 'number', id: `${note.slug}/${path}`, how: 'literal' }
       }
       const expression = resolveSum(note, raw.sum)
       if (expression === undefined) return undefined
-      numbers.push({ ...blank(note, path, raw), kind: 'worked', block: id, of: field.of, expression, rests: refsOf(expression) })
+      numbers.push({
+        ...blank(note, path, raw),
+        kind: 'worked',
+        block: id,
+        of: field.of,
+        expression,
+        rests: refsOf(expression),
+      })
       return { type: 'number', id: `${note.slug}/${path}`, how: 'reference' }
     }
     if (raw.type === 'sum') {
@@ -425,11 +599,19 @@ export function link(
     if (field.type === 'choice' && field.assume !== undefined)
       return { type: 'word', value: field.assume.value, how: 'assumed-default' }
     if (field.optional === true) return undefined
-    report(note, 'missing-input', `\`${block.name}\` does not say \`${name}\`: ${lower(field.help)}`, block, {
-      ...(field.type === 'number'
-        ? { hint: `\`${name}="${assumedText(field.usual[0], field.units[0])}"\` or \`${name}={aName}\`` }
-        : wordsOf(field)),
-    })
+    report(
+      note,
+      'missing-input',
+      `\`${block.name}\` does not say \`${name}\`: ${lower(field.help)}`,
+      block,
+      {
+        ...(field.type === 'number'
+          ? {
+              hint: `\`${name}="${assumedText(field.usual[0], field.units[0])}"\` or \`${name}={aName}\``,
+            }
+          : wordsOf(field)),
+      },
+    )
     return undefined
   }
 
@@ -444,9 +626,15 @@ export function link(
   ): Given | undefined {
     if (raw === undefined) {
       if (field.optional !== true)
-        report(note, 'missing-input', `\`${block.name}\` has no list of ${name}: ${lower(field.help)}`, block, {
-          hint: `a table inside <Calc> with the columns ${Object.keys(field.fields).join(', ')}`,
-        })
+        report(
+          note,
+          'missing-input',
+          `\`${block.name}\` has no list of ${name}: ${lower(field.help)}`,
+          block,
+          {
+            hint: `a table inside <Calc> with the columns ${Object.keys(field.fields).join(', ')}`,
+          },
+        )
       return undefined
     }
     if (raw.type !== 'rows') {
@@ -506,7 +694,9 @@ export function link(
 
   function listOf(calculator: Calculator, table: RawTable): string | undefined {
     const fits = Object.entries(calculator.inputs).filter(
-      ([, field]) => field.type === 'list' && table.headings.every((heading) => fieldNamed(field, heading) !== undefined),
+      ([, field]) =>
+        field.type === 'list' &&
+        table.headings.every((heading) => fieldNamed(field, heading) !== undefined),
     )
     return fits.length === 1 ? fits[0]?.[0] : undefined
   }
@@ -514,14 +704,26 @@ export function link(
 
 /** A column may be headed by the field's name or its label. */
 function fieldNamed(list: ListField, heading: string): string | undefined {
-  const fold = (text: string): string => text.normalize('NFKC').toLowerCase().replace(/[\s_-]+/g, '')
-  return Object.entries(list.fields).find(([name, field]) => fold(name) === fold(heading) || fold(field.label) === fold(heading))?.[0]
+  const fold = (text: string): string =>
+    text
+      .normalize('NFKC')
+      .toLowerCase()
+      .replace(/[\s_-]+/g, '')
+  return Object.entries(list.fields).find(
+    ([name, field]) => fold(name) === fold(heading) || fold(field.label) === fold(heading),
+  )?.[0]
 }
 
-function byField(calculator: Calculator, key: string, row: Readonly<Record<string, RawInput>>): Record<string, RawInput> {
+function byField(
+  calculator: Calculator,
+  key: string,
+  row: Readonly<Record<string, RawInput>>,
+): Record<string, RawInput> {
   const list = calculator.inputs[key]
   if (list?.type !== 'list') return { ...row }
-  return Object.fromEntries(Object.entries(row).map(([heading, raw]) => [fieldNamed(list, heading) ?? heading, raw]))
+  return Object.fromEntries(
+    Object.entries(row).map(([heading, raw]) => [fieldNamed(list, heading) ?? heading, raw]),
+  )
 }
 
 export function refsOf(expression: Expression): string[] {
@@ -559,9 +761,11 @@ function blank(note: NoteSource, name: string, at: At): PublishedNumber {
   }
 }
 
-const assumedText = (value: number, unit: string): string => (unit === '' ? String(value) : `${value} ${unit}`)
+const assumedText = (value: number, unit: string): string =>
+  unit === '' ? String(value) : `${value} ${unit}`
 
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1).replace(/\.$/, '')
+const lower = (text: string): string =>
+  text.charAt(0).toLowerCase() + text.slice(1).replace(/\.$/, '')
 
 function wordsOf(field: Field): { allowed?: string } {
   return field.type === 'choice' ? { allowed: Object.keys(field.options).join(', ') } : {}

@@ -17,6 +17,7 @@ import type { NoteSource } from './note-source.ts'
 import type { Problem } from './problems.ts'
 import type { Published } from './published.ts'
 import { readNote } from './read.ts'
+import { showProblems } from './shows.ts'
 import { readMeta, readSite, type SiteSettings } from './site-file.ts'
 import { work } from './work.ts'
 
@@ -34,11 +35,16 @@ export interface Ledger {
   /** Absolute path of a note -> its tree, until the page has taken it. */
   readonly trees: Map<string, { readonly tree: Root; readonly blanked: string }>
   /** Sizes' names found in prose, taken as such. */
-  readonly nominals: readonly { readonly text: string; readonly file: string; readonly line: number }[]
+  readonly nominals: readonly {
+    readonly text: string
+    readonly file: string
+    readonly line: number
+  }[]
   readonly problems: readonly Problem[]
 }
 
-export const hasErrors = (problems: readonly Problem[]): boolean => problems.some(({ level }) => level === 'error')
+export const hasErrors = (problems: readonly Problem[]): boolean =>
+  problems.some(({ level }) => level === 'error')
 
 const emptySite: SiteSettings = {
   title: '',
@@ -68,7 +74,10 @@ export async function loadLedger(content: string, known: Registry = registry): P
         rule: 'bad-file-name',
         level: 'error',
         text: `\`${name}\` becomes an address: small letters, digits and dashes only`,
-        hint: `\`${slug.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '')}.mdx\``,
+        hint: `\`${slug
+          .toLowerCase()
+          .replace(/[^a-z0-9]+/g, '-')
+          .replace(/^-|-$/g, '')}.mdx\``,
         file,
         line: 1,
         column: 1,
@@ -102,15 +111,22 @@ export async function loadLedger(content: string, known: Registry = registry): P
     trees.set(path, { tree: parsed.tree, blanked: parsed.blanked })
     notes.push(note)
   }
-  notes.sort((a, b) => (a.meta.date === b.meta.date ? (a.slug < b.slug ? -1 : 1) : a.meta.date < b.meta.date ? -1 : 1))
+  notes.sort((a, b) =>
+    a.meta.date === b.meta.date ? (a.slug < b.slug ? -1 : 1) : a.meta.date < b.meta.date ? -1 : 1,
+  )
   const calculators = await loadCalculators(
     notes.flatMap((note) => note.blocks.map(({ use }) => use)),
     known,
   )
-  const linked = link(notes, settings, calculators, Object.keys(known))
+  const linked = link(
+    notes,
+    { ...settings, readable: site !== undefined },
+    calculators,
+    Object.keys(known),
+  )
   problems.push(...linked.problems)
   const worked = work(linked.published, calculators)
-  problems.push(...worked.problems)
+  problems.push(...worked.problems, ...showProblems(notes, linked.shown, worked.published))
   return {
     content,
     site,
@@ -194,7 +210,11 @@ function slugOf(specifier: string, names: readonly string[]): string | undefined
 }
 
 function isMissing(error: unknown): boolean {
-  return error instanceof Error && 'code' in error && (error.code === 'ENOENT' || error.code === 'ENOTDIR')
+  return (
+    error instanceof Error &&
+    'code' in error &&
+    (error.code === 'ENOENT' || error.code === 'ENOTDIR')
+  )
 }
 
 function inOrder(problems: readonly Problem[]): Problem[] {
@@ -204,5 +224,7 @@ function inOrder(problems: readonly Problem[]): Problem[] {
       const key = `${problem.file}:${problem.line}:${problem.column}:${problem.rule}:${problem.text}`
       return seen.has(key) ? false : seen.add(key)
     })
-    .sort((a, b) => (a.file === b.file ? a.line - b.line || a.column - b.column : a.file < b.file ? -1 : 1))
+    .sort((a, b) =>
+      a.file === b.file ? a.line - b.line || a.column - b.column : a.file < b.file ? -1 : 1,
+    )
 }

@@ -29,7 +29,10 @@ export function readName(text: string): { name: string } | { why: string; hint?:
   const name = text.normalize('NFKC').trim()
   if (name === '') return { why: 'an id must not be empty' }
   if (reservedWords.has(name) || name === 'default')
-    return { why: `\`${name}\` is a reserved word of the language behind the braces`, hint: `${name}Value` }
+    return {
+      why: `\`${name}\` is a reserved word of the language behind the braces`,
+      hint: `${name}Value`,
+    }
   if (noteOwnNames.has(name))
     return { why: `\`${name}\` already means something in every note`, hint: `${name}Value` }
   if (identifier.test(name)) return { name }
@@ -37,7 +40,10 @@ export function readName(text: string): { name: string } | { why: string; hint?:
   const first = words.findIndex((word) => !/^\d/.test(word))
   const turned = first < 0 ? words : [...words.slice(first), ...words.slice(0, first)]
   const hint = turned
-    .map((word, index) => (index === 0 ? word.charAt(0).toLowerCase() : word.charAt(0).toUpperCase()) + word.slice(1))
+    .map(
+      (word, index) =>
+        (index === 0 ? word.charAt(0).toLowerCase() : word.charAt(0).toUpperCase()) + word.slice(1),
+    )
     .join('')
   const why = /^\d/.test(name)
     ? `\`${name}\` begins with a digit; in \`{${name}}\` it would be read as a number`

@@ -28,11 +28,19 @@ export interface RootSource extends At {
   readonly valueAt: At
 }
 
+/** A sum with a name: `<Show id="total" value={a + b} />`. */
+export interface NamedSum extends At {
+  readonly name: string
+  readonly sum: Sum
+}
+
 export type RawInput = At &
   (
     | { readonly type: 'text'; readonly text: string }
     | { readonly type: 'sum'; readonly sum: Sum; readonly source: string }
     | { readonly type: 'rows'; readonly rows: readonly Readonly<Record<string, RawInput>>[] }
+    /** Given and not understood, which was told where it was read. */
+    | { readonly type: 'unread' }
   )
 
 /** A Markdown table inside a block: its rows by heading. */
@@ -56,6 +64,8 @@ export type Use = At & { readonly offset: number } & (
     | { readonly type: 'sum'; readonly sum: Sum; readonly text: string; readonly linked: boolean }
     | {
         readonly type: 'show'
+        /** When the sum has a name of its own. */
+        readonly name?: string
         readonly sum: Sum
         readonly text: string
         readonly unit?: string
@@ -88,6 +98,7 @@ export interface NoteSource {
   readonly meta: NoteMeta
   readonly imports: readonly NoteImport[]
   readonly roots: readonly RootSource[]
+  readonly sums: readonly NamedSum[]
   readonly blocks: readonly BlockSource[]
   readonly uses: readonly Use[]
   /** Names that MDX binds in this note. */

@@ -11,7 +11,9 @@ import type { Given, Published, PublishedBlock, PublishedNumber } from './publis
 import { work } from './work.ts'
 
 /** `note/block.field` -> what was typed: a text, or the rows of a list. An empty text leaves the field out. */
-export type Overrides = Readonly<Record<string, string | readonly Readonly<Record<string, string>>[]>>
+export type Overrides = Readonly<
+  Record<string, string | readonly Readonly<Record<string, string>>[]>
+>
 
 export function override(
   published: Published,
@@ -122,5 +124,7 @@ function replacedNumber(
 
 function numberIds(given: Given): string[] {
   if (given.type === 'number') return [given.id]
-  return given.type === 'rows' ? given.rows.flatMap((row) => Object.values(row).flatMap(numberIds)) : []
+  return given.type === 'rows'
+    ? given.rows.flatMap((row) => Object.values(row).flatMap(numberIds))
+    : []
 }

@@ -93,7 +93,11 @@ export interface PublishedNumber {
 
 /** What a block was given, field by field; enough to work it again. */
 export type Given =
-  | { readonly type: 'number'; readonly id: string; readonly how: 'literal' | 'assumed-default' | 'reference' }
+  | {
+      readonly type: 'number'
+      readonly id: string
+      readonly how: 'literal' | 'assumed-default' | 'reference'
+    }
   | { readonly type: 'word'; readonly value: string; readonly how: 'literal' | 'assumed-default' }
   | { readonly type: 'rows'; readonly rows: readonly Readonly<Record<string, Given>>[] }
 
@@ -105,7 +109,8 @@ export interface PublishedFinding {
   readonly basis: string
 }
 
-export type PlainValue = number | string | null | readonly Readonly<Record<string, number | string | null>>[]
+export type PlainValue =
+  number | string | null | readonly Readonly<Record<string, number | string | null>>[]
 
 export interface PublishedBlock {
   /** `note/name` */

@@ -7,12 +7,12 @@ import { formatQuantity, fromSI, parseQuantity, toSI } from '../quantity/index.t
 import type { ParsedQuantity, Slip } from '../quantity/types.ts'
 
 export type ReadNumber =
-  | { readonly ok: true; readonly quantity: ParsedQuantity; readonly unusual?: string }
-  | Slip
+  { readonly ok: true; readonly quantity: ParsedQuantity; readonly unusual?: string } | Slip
 
 export function readNumber(field: NumberField, text: string): ReadNumber {
   const quantity = parseQuantity(text, field.of)
-  if (!quantity.ok) return quantity.allowed === undefined ? { ...quantity, allowed: unitsOf(field) } : quantity
+  if (!quantity.ok)
+    return quantity.allowed === undefined ? { ...quantity, allowed: unitsOf(field) } : quantity
   const refused = rangeSlip(field, quantity.value, quantity)
   if (refused !== undefined) return refused
   const unusual = unusualRemark(field, quantity.value, quantity.unit)
@@ -24,14 +24,21 @@ const unitsOf = ({ units: [metric, us] }: NumberField): string =>
 
 /** A bound as printed, in the unit the value was typed in when that is one of the field's. */
 function bound(field: NumberField, limit: number, unit: string): string {
-  return formatQuantity(toSI(limit, field.units[0]), unit, { figures: 4, exact: unit === field.units[0] })
+  return formatQuantity(toSI(limit, field.units[0]), unit, {
+    figures: 4,
+    exact: unit === field.units[0],
+  })
 }
 
 const spoken = (field: NumberField, unit: string | undefined): string =>
   unit !== undefined && unit !== 'AWG' && field.units.includes(unit) ? unit : field.units[0]
 
 /** Why a value in SI is refused, or undefined. The bounds themselves are allowed. */
-export function rangeSlip(field: NumberField, value: number, typed?: ParsedQuantity): Slip | undefined {
+export function rangeSlip(
+  field: NumberField,
+  value: number,
+  typed?: ParsedQuantity,
+): Slip | undefined {
   const [least, most] = field.hard
   const here = fromSI(value, field.units[0])
   // A unit conversion may leave a bound a rounding error outside.
@@ -51,7 +58,11 @@ export function rangeSlip(field: NumberField, value: number, typed?: ParsedQuant
 }
 
 /** Words for a value that is allowed and yet rare, or undefined. */
-export function unusualRemark(field: NumberField, value: number, typedUnit?: string): string | undefined {
+export function unusualRemark(
+  field: NumberField,
+  value: number,
+  typedUnit?: string,
+): string | undefined {
   const [least, most] = field.usual
   const here = fromSI(value, field.units[0])
   const slack = 1e-9 * Math.max(Math.abs(least), Math.abs(most))

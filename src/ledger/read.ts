@@ -23,18 +23,38 @@ import {
   type Sum,
 } from './expression.ts'
 import { readName } from './names.ts'
-import type { At, BlockSource, NoteImport, NoteSource, RawInput, RawTable, RootSource, Use } from './note-source.ts'
+import type {
+  At,
+  BlockSource,
+  NamedSum,
+  NoteImport,
+  NoteSource,
+  RawInput,
+  RawTable,
+  RootSource,
+  Use,
+} from './note-source.ts'
 import { noteOwnNames } from './names.ts'
 import type { Problem } from './problems.ts'
 import type { NoteMeta } from './site-file.ts'
 
 type Element = MdxJsxFlowElement | MdxJsxTextElement
 
-const rootKinds = { Reading: 'reading', Rated: 'rated', Assumed: 'assumed', Chosen: 'chosen' } as const
-const rootAttributes: Readonly<Record<string, { needs: readonly string[]; may: readonly string[] }>> = {
+const rootKinds = {
+  Reading: 'reading',
+  Rated: 'rated',
+  Assumed: 'assumed',
+  Chosen: 'chosen',
+} as const
+const rootAttributes: Readonly<
+  Record<string, { needs: readonly string[]; may: readonly string[] }>
+> = {
   Reading: { needs: ['value', 'with'], may: ['id', 'plusMinus', 'at', 'on', 'replaces', 'checks'] },
   Rated: { needs: ['value', 'source'], may: ['id', 'plusMinus', 'at', 'on', 'replaces', 'checks'] },
-  Assumed: { needs: ['value', 'because'], may: ['id', 'plusMinus', 'settle', 'on', 'replaces', 'checks'] },
+  Assumed: {
+    needs: ['value', 'because'],
+    may: ['id', 'plusMinus', 'settle', 'on', 'replaces', 'checks'],
+  },
   Chosen: { needs: ['value', 'because'], may: ['id', 'on', 'replaces', 'checks'] },
 }
 const whyNeeded: Readonly<Record<string, string>> = {
@@ -43,11 +63,23 @@ const whyNeeded: Readonly<Record<string, string>> = {
   source: 'where it was read: `source="controllerSheet"`, and `at="p. 7"`',
   because: 'the reason: `because="…"`',
 }
-export const kitElements = ['Reading', 'Rated', 'Assumed', 'Chosen', 'Show', 'Nominal', 'Quoted', 'Calc']
+export const kitElements = [
+  'Reading',
+  'Rated',
+  'Assumed',
+  'Chosen',
+  'Show',
+  'Nominal',
+  'Quoted',
+  'Calc',
+]
 
 interface Attribute extends At {
   readonly name: string
-  readonly value: { type: 'text'; text: string } | { type: 'braces'; node: AnyNode; source: string } | { type: 'none' }
+  readonly value:
+    | { type: 'text'; text: string }
+    | { type: 'braces'; node: AnyNode; source: string }
+    | { type: 'none' }
 }
 
 export interface ReadOptions {
@@ -66,6 +98,7 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
   const problems: Problem[] = []
   const imports: NoteImport[] = []
   const roots: RootSource[] = []
+  const sums: NamedSum[] = []
   const blocks: BlockSource[] = []
   const uses: Use[] = []
   const bound = new Set<string>(noteOwnNames)
@@ -86,8 +119,9 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
   for (const node of tree.children) {
     if (node.type !== 'mdxjsEsm' || !node.data?.estree) continue
     for (const statement of node.data.estree.body.map(anyNode)) {
-      const from = isNode(statement['source']) ? String(statement['source']['value']) : undefined
-      if (statement.type === 'ImportDeclaration' && from?.endsWith('.mdx')) readNoteImport(statement, from)
+      const from = isNode(statement.source) ? String(statement.source.value) : undefined
+      if (statement.type === 'ImportDeclaration' && from?.endsWith('.mdx'))
+        readNoteImport(statement, from)
       else for (const name of bindings(statement)) bound.add(name)
     }
   }
@@ -100,10 +134,10 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
         ...(near === undefined ? {} : { hint: `did you mean \`./${near}\`?` }),
       })
     }
-    const specifiers: unknown = statement['specifiers']
+    const specifiers: unknown = statement.specifiers
     if (!Array.isArray(specifiers)) return
     for (const specifier of specifiers.filter(isNode)) {
-      const local = isNode(specifier['local']) ? String(specifier['local']['name']) : ''
+      const local = isNode(specifier.local) ? String(specifier.local.name) : ''
       if (specifier.type === 'ImportDefaultSpecifier') {
         bound.add(local)
         continue
@@ -111,11 +145,12 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
       const imported =
         specifier.type === 'ImportNamespaceSpecifier'
           ? '*'
-          : isNode(specifier['imported'])
-            ? String(specifier['imported']['name'] ?? specifier['imported']['value'])
+          : isNode(specifier.imported)
+            ? String(specifier.imported.name ?? specifier.imported.value)
             : ''
       if (imported === 'Content' || noteOwnNames.has(imported)) bound.add(local)
-      else if (target !== undefined) imports.push({ local, imported, from: target, ...placeOf(specifier) })
+      else if (target !== undefined)
+        imports.push({ local, imported, from: target, ...placeOf(specifier) })
     }
   }
 
@@ -134,7 +169,12 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
     }
     const read = readName(attribute.value.text)
     if ('why' in read) {
-      report('bad-name', read.why, attribute, read.hint === undefined ? {} : { hint: `\`${read.hint}\` would do` })
+      report(
+        'bad-name',
+        read.why,
+        attribute,
+        read.hint === undefined ? {} : { hint: `\`${read.hint}\` would do` },
+      )
       return unnamed(element)
     }
     const before = declared.get(read.name)
@@ -153,7 +193,11 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
     const list: Attribute[] = []
     for (const attribute of element.attributes) {
       if (attribute.type === 'mdxJsxExpressionAttribute') {
-        report('spread', `\`{…}\` inside <${element.name ?? ''}>: write each attribute out`, start(attribute))
+        report(
+          'spread',
+          `\`{…}\` inside <${element.name ?? ''}>: write each attribute out`,
+          start(attribute),
+        )
         continue
       }
       list.push(readAttribute(attribute, start(element)))
@@ -164,18 +208,25 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
   function readAttribute(attribute: MdxJsxAttribute, fallback: At): Attribute {
     const at = attribute.position === undefined ? fallback : start(attribute)
     const { value } = attribute
-    if (value === null || value === undefined) return { name: attribute.name, value: { type: 'none' }, ...at }
-    if (typeof value === 'string') return { name: attribute.name, value: { type: 'text', text: value }, ...at }
+    if (value === null || value === undefined)
+      return { name: attribute.name, value: { type: 'none' }, ...at }
+    if (typeof value === 'string')
+      return { name: attribute.name, value: { type: 'text', text: value }, ...at }
     const program = value.data?.estree
     const node = program ? onlyExpression(anyNode(program)) : undefined
     if (node === undefined) return { name: attribute.name, value: { type: 'none' }, ...at }
-    return { name: attribute.name, value: { type: 'braces', node, source: value.value.trim() }, ...at }
+    return {
+      name: attribute.name,
+      value: { type: 'braces', node, source: value.value.trim() },
+      ...at,
+    }
   }
 
   const sumFrom = (node: AnyNode): Sum | undefined => {
     const read = readSum(node)
     if ('sum' in read) return read.sum
-    for (const { line, column, rule, text, ...more } of read.faults) report(rule, text, { line, column }, more)
+    for (const { line, column, rule, text, ...more } of read.faults)
+      report(rule, text, { line, column }, more)
     return undefined
   }
 
@@ -187,12 +238,17 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
     const unknown = free.filter(({ name }) => !isLedgers(name) && !bound.has(name))
     for (const { name, line, column } of unknown) {
       const near = nearestName(name, [...knownNames(), ...bound])
-      report('unknown-name', `no number, block or import is called \`${name}\``, { line, column }, {
-        hint:
-          near === undefined
-            ? 'give a number this name with `id`, or import it from the note that has it'
-            : `did you mean \`${near}\`?`,
-      })
+      report(
+        'unknown-name',
+        `no number, block or import is called \`${name}\``,
+        { line, column },
+        {
+          hint:
+            near === undefined
+              ? 'give a number this name with `id`, or import it from the note that has it'
+              : `did you mean \`${near}\`?`,
+        },
+      )
     }
     if (unknown.length > 0) return 'bad'
     const ledgers = free.filter(({ name }) => isLedgers(name))
@@ -210,51 +266,64 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
     return 'ledger'
   }
 
-  const rawInput = (attribute: Attribute): RawInput | undefined => {
+  const rawInput = (attribute: Attribute): RawInput => {
     const at = { line: attribute.line, column: attribute.column }
     if (attribute.value.type === 'text') return { type: 'text', text: attribute.value.text, ...at }
     if (attribute.value.type === 'none') return { type: 'text', text: 'yes', ...at }
     return rawFromNode(attribute.value.node, attribute.value.source, at)
   }
 
-  function rawFromNode(node: AnyNode, source: string, at: At): RawInput | undefined {
-    if (node.type === 'Literal' && typeof node['value'] === 'string') return { type: 'text', text: node['value'], ...at }
-    if (node.type === 'Literal' && typeof node['value'] === 'boolean')
-      return { type: 'text', text: node['value'] ? 'yes' : 'no', ...at }
-    if (node.type === 'TemplateLiteral' && Array.isArray(node['expressions']) && node['expressions'].length === 0) {
-      const quasis: unknown = node['quasis']
+  function rawFromNode(node: AnyNode, source: string, at: At): RawInput {
+    if (node.type === 'Literal' && typeof node.value === 'string')
+      return { type: 'text', text: node.value, ...at }
+    if (node.type === 'Literal' && typeof node.value === 'boolean')
+      return { type: 'text', text: node.value ? 'yes' : 'no', ...at }
+    if (
+      node.type === 'TemplateLiteral' &&
+      Array.isArray(node.expressions) &&
+      node.expressions.length === 0
+    ) {
+      const quasis: unknown = node.quasis
       const first: unknown = Array.isArray(quasis) ? quasis[0] : undefined
-      const value: unknown = isNode(first) ? first['value'] : undefined
+      const value: unknown = isNode(first) ? first.value : undefined
       if (typeof value === 'object' && value !== null && 'cooked' in value)
         return { type: 'text', text: String(value.cooked), ...at }
     }
     if (node.type === 'ArrayExpression' || node.type === 'ObjectExpression') {
-      const list: unknown = node.type === 'ArrayExpression' ? node['elements'] : [node]
+      const list: unknown = node.type === 'ArrayExpression' ? node.elements : [node]
       const rows: Record<string, RawInput>[] = []
       for (const item of Array.isArray(list) ? list : []) {
         if (!isNode(item) || item.type !== 'ObjectExpression') {
-          report('bad-list', 'a list of parts is written `[{ name: "…", length: "2 m" }, …]`', isNode(item) ? placeOf(item) : at)
+          report(
+            'bad-list',
+            'a list of parts is written `[{ name: "…", length: "2 m" }, …]`',
+            isNode(item) ? placeOf(item) : at,
+          )
           continue
         }
         const row: Record<string, RawInput> = {}
-        const properties: unknown = item['properties']
+        const properties: unknown = item.properties
         for (const property of Array.isArray(properties) ? properties.filter(isNode) : []) {
-          const key = isNode(property['key']) ? String(property['key']['name'] ?? property['key']['value']) : ''
-          const value = property['value']
-          if (property.type !== 'Property' || property['computed'] === true || !isNode(value)) {
-            report('bad-list', 'a part is written `{ name: "…", length: "2 m" }`, each field with its value', placeOf(property))
+          const key = isNode(property.key)
+            ? String(property.key.name ?? property.key.value)
+            : ''
+          const value = property.value
+          if (property.type !== 'Property' || property.computed === true || !isNode(value)) {
+            report(
+              'bad-list',
+              'a part is written `{ name: "…", length: "2 m" }`, each field with its value',
+              placeOf(property),
+            )
             continue
           }
-          const inner = rawFromNode(value, key, placeOf(value))
-          if (inner !== undefined) row[key] = inner
+          row[key] = rawFromNode(value, key, placeOf(value))
         }
         rows.push(row)
       }
       return { type: 'rows', rows, ...at }
     }
-    if (sortNames(node, 'value') === 'bad') return undefined
-    const sum = sumFrom(node)
-    return sum === undefined ? undefined : { type: 'sum', sum, source, ...at }
+    const sum = sortNames(node, 'value') === 'bad' ? undefined : sumFrom(node)
+    return sum === undefined ? { type: 'unread', ...at } : { type: 'sum', sum, source, ...at }
   }
 
   const readTable = (table: Table): RawTable => {
@@ -269,8 +338,10 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
         const [only] = cell.children
         if (cell.children.length === 1 && only?.type === 'mdxTextExpression' && only.data?.estree) {
           const node = onlyExpression(anyNode(only.data.estree))
-          const raw = node === undefined ? undefined : rawFromNode(node, only.value.trim(), start(only))
-          if (raw !== undefined) row[heading] = raw
+          row[heading] =
+            node === undefined
+              ? { type: 'unread', ...at }
+              : rawFromNode(node, only.value.trim(), start(only))
           return
         }
         const text = toString(cell).trim()
@@ -286,7 +357,11 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
     const other = element.children.some(
       (child) =>
         child.type !== 'table' &&
-        !(child.type === 'paragraph' && toString(child).trim() === '' && child.children.length === 0) &&
+        !(
+          child.type === 'paragraph' &&
+          toString(child).trim() === '' &&
+          child.children.length === 0
+        ) &&
         !(child.type === 'text' && child.value.trim() === ''),
     )
     return { tables, other }
@@ -305,7 +380,8 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
         ...(near === undefined ? {} : { hint: `did you mean \`${near}\`?` }),
       })
     }
-    const get = (key: string): Attribute | undefined => attributes.find((attribute) => attribute.name === key)
+    const get = (key: string): Attribute | undefined =>
+      attributes.find((attribute) => attribute.name === key)
     const text = (key: string): string | undefined => {
       const attribute = get(key)
       if (attribute === undefined) return undefined
@@ -332,12 +408,19 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
     }
     const on = text('on')
     if (on !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(on))
-      report('bad-date', `\`on="${on}"\` is not a date`, get('on') ?? at, { hint: 'a date is written YYYY-MM-DD, such as 2026-03-14' })
+      report('bad-date', `\`on="${on}"\` is not a date`, get('on') ?? at, {
+        hint: 'a date is written YYYY-MM-DD, such as 2026-03-14',
+      })
     const { tables, other } = contentOf(element)
     if (other)
-      report('unexpected-content', `<${name}> holds a value, or a table of them, and no other text`, at, {
-        hint: `\`<${name} … />\`, with the words outside`,
-      })
+      report(
+        'unexpected-content',
+        `<${name}> holds a value, or a table of them, and no other text`,
+        at,
+        {
+          hint: `\`<${name} … />\`, with the words outside`,
+        },
+      )
     const plusMinus = text('plusMinus')
     const shared = {
       kind: rootKinds[name],
@@ -352,9 +435,18 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
       if (need === 'value' && tables.length > 0) continue
       const given = get(need)
       if (given === undefined || (given.value.type === 'text' && given.value.text.trim() === ''))
-        report(`no-${need === 'with' ? 'instrument' : need === 'because' ? 'reason' : need}`, `<${name}> does not say ${whyNeeded[need] ?? need}`, at)
+        report(
+          `no-${need === 'with' ? 'instrument' : need === 'because' ? 'reason' : need}`,
+          `<${name}> does not say ${whyNeeded[need] ?? need}`,
+          at,
+        )
     }
-    if (name === 'Rated' && get('source') !== undefined && get('at') === undefined && tables.length === 0)
+    if (
+      name === 'Rated' &&
+      get('source') !== undefined &&
+      get('at') === undefined &&
+      tables.length === 0
+    )
       report('no-page', '<Rated> does not say where in the source it stands', at, {
         level: 'warning',
         hint: '`at="p. 7"`, or the table or clause',
@@ -366,7 +458,7 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
     }
     const id = declare(get('id'), name, at)
     const value = text('value')
-    if (value === undefined) return
+    if (value === undefined || value === '') return
     roots.push({
       name: id,
       value,
@@ -391,9 +483,14 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
     const columns = table.headings.map((heading) => (heading === '±' ? 'plusMinus' : heading))
     const wrong = columns.filter((column) => !known.includes(column))
     if (wrong.length > 0 || !columns.includes('name') || !columns.includes('value')) {
-      report('bad-table', `the table in <${element}> has the columns ${columns.map((column) => `\`${column}\``).join(', ')}`, table, {
-        allowed: '`name` and `value`, and where wanted `±`, `at`, `what`',
-      })
+      report(
+        'bad-table',
+        `the table in <${element}> has the columns ${columns.map((column) => `\`${column}\``).join(', ')}`,
+        table,
+        {
+          allowed: '`name` and `value`, and where wanted `±`, `at`, `what`',
+        },
+      )
       return
     }
     const names: string[] = []
@@ -409,7 +506,11 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
         report('bad-table', 'a row of the table lacks its name or its value', rowAt)
         continue
       }
-      const id = declare({ name: 'id', value: { type: 'text', text: nameCell.text }, ...pick(nameCell) }, element, pick(nameCell))
+      const id = declare(
+        { name: 'id', value: { type: 'text', text: nameCell.text }, ...pick(nameCell) },
+        element,
+        pick(nameCell),
+      )
       names.push(id)
       roots.push({
         name: id,
@@ -427,7 +528,8 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
   const readCalc = (element: Element): void => {
     const at = start(element)
     const attributes = attributesOf(element)
-    const find = (key: string): Attribute | undefined => attributes.find((attribute) => attribute.name === key)
+    const find = (key: string): Attribute | undefined =>
+      attributes.find((attribute) => attribute.name === key)
     const text = (key: string): string | undefined => {
       const attribute = find(key)
       if (attribute === undefined) return undefined
@@ -435,7 +537,10 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
       report('not-text', `\`${key}\` is a text in quotes`, attribute)
       return undefined
     }
-    if (find('id') === undefined) report('no-id', '<Calc> has no `id`: its results need a name', at, { hint: '`id="pumpFuse"`' })
+    if (find('id') === undefined)
+      report('no-id', '<Calc> has no `id`: its results need a name', at, {
+        hint: '`id="pumpFuse"`',
+      })
     const name = declare(find('id'), 'Calc', at)
     const use = text('use')
     if (use === undefined && find('use') === undefined)
@@ -445,8 +550,7 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
     const given: Record<string, RawInput> = {}
     for (const attribute of attributes) {
       if (['id', 'use', 'title', 'accept'].includes(attribute.name)) continue
-      const raw = rawInput(attribute)
-      if (raw !== undefined) given[attribute.name] = raw
+      given[attribute.name] = rawInput(attribute)
     }
     const { tables, other } = contentOf(element)
     if (other)
@@ -459,7 +563,7 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
       use,
       useAt: pick(find('use') ?? at),
       ...only('title', text('title')),
-      ...only('accept', accept),
+      ...only('accept', accept === '' ? undefined : accept),
       given,
       tables: tables.map(readTable),
       line: at.line,
@@ -471,22 +575,28 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
   const readShow = (element: Element, linked: boolean): void => {
     const at = start(element)
     const attributes = attributesOf(element)
+    let name: string | undefined
     let unit: string | undefined
     let digits: number | undefined
     let value: Attribute | undefined
     for (const attribute of attributes) {
       if (attribute.name === 'value') value = attribute
-      else if (attribute.name === 'unit' && attribute.value.type === 'text') unit = attribute.value.text.trim()
+      else if (attribute.name === 'id') name = declare(attribute, 'Show', at)
+      else if (attribute.name === 'unit' && attribute.value.type === 'text')
+        unit = attribute.value.text.trim()
       else if (attribute.name === 'digits') {
         const read =
           attribute.value.type === 'text'
             ? Number(attribute.value.text)
             : attribute.value.type === 'braces' && attribute.value.node.type === 'Literal'
-              ? Number(attribute.value.node['value'])
+              ? Number(attribute.value.node.value)
               : Number.NaN
         if (Number.isInteger(read) && read >= 1 && read <= 12) digits = read
         else report('bad-digits', '`digits` is a whole number from 1 to 12', attribute)
-      } else report('unknown-attribute', `<Show> has no \`${attribute.name}\``, attribute, { allowed: 'value, unit, digits' })
+      } else
+        report('unknown-attribute', `<Show> has no \`${attribute.name}\``, attribute, {
+          allowed: 'value, unit, digits, id',
+        })
     }
     if (value?.value.type !== 'braces') {
       report('not-a-name', '<Show> takes a name in braces: `value={pump.flow}`', value ?? at)
@@ -495,7 +605,17 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
     if (sortNames(value.value.node, 'value') !== 'ledger') return
     const sum = sumFrom(value.value.node)
     if (sum === undefined) return
-    uses.push({ type: 'show', sum, text: value.value.source, ...only('unit', unit), ...only('digits', digits), linked, ...at })
+    if (name !== undefined) sums.push({ name, sum, line: at.line, column: at.column })
+    uses.push({
+      type: 'show',
+      ...only('name', name),
+      sum,
+      text: value.value.source,
+      ...only('unit', unit),
+      ...only('digits', digits),
+      linked,
+      ...at,
+    })
   }
 
   const readQuoted = (element: Element): void => {
@@ -503,7 +623,13 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
     const source = attributesOf(element).find(({ name }) => name === 'source')
     if (source?.value.type !== 'text' || source.value.text.trim() === '')
       report('no-source', '<Quoted> does not say who is quoted: `source="…"`', at)
-    else uses.push({ type: 'quoted', text: toString(element), source: source.value.text.trim(), ...at })
+    else
+      uses.push({
+        type: 'quoted',
+        text: toString(element),
+        source: source.value.text.trim(),
+        ...at,
+      })
   }
 
   // Names may be used above the element that gives them: collect them before walking.
@@ -511,13 +637,25 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
   visitParents(tree, (node) => {
     if (node.type !== 'mdxJsxFlowElement' && node.type !== 'mdxJsxTextElement') return
     for (const attribute of node.attributes)
-      if (attribute.type === 'mdxJsxAttribute' && attribute.name === 'id' && typeof attribute.value === 'string')
-        if (kitElements.includes(node.name ?? '')) declaredLater.add(attribute.value.normalize('NFKC').trim())
-    if (node.name === 'Reading' || node.name === 'Rated' || node.name === 'Assumed' || node.name === 'Chosen')
+      if (
+        attribute.type === 'mdxJsxAttribute' &&
+        attribute.name === 'id' &&
+        typeof attribute.value === 'string'
+      )
+        if (kitElements.includes(node.name ?? ''))
+          declaredLater.add(attribute.value.normalize('NFKC').trim())
+    if (
+      node.name === 'Reading' ||
+      node.name === 'Rated' ||
+      node.name === 'Assumed' ||
+      node.name === 'Chosen'
+    )
       for (const child of node.children)
         if (child.type === 'table')
           for (const row of child.children.slice(1)) {
-            const column = child.children[0]?.children.findIndex((cell) => toString(cell).trim() === 'name') ?? -1
+            const column =
+              child.children[0]?.children.findIndex((cell) => toString(cell).trim() === 'name') ??
+              -1
             const cell = row.children[column]
             if (cell !== undefined) declaredLater.add(toString(cell).normalize('NFKC').trim())
           }
@@ -531,16 +669,25 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
       if (statement.type === 'ImportDeclaration') continue
       for (const use of freeNames(statement)) {
         if (isLedgers(use.name))
-          report('number-in-export', `\`${use.name}\` is a number of the ledger: an export cannot use it`, use)
+          report(
+            'number-in-export',
+            `\`${use.name}\` is a number of the ledger: an export cannot use it`,
+            use,
+          )
         else if (!bound.has(use.name)) sortNames(statement, 'export')
       }
     }
   }
   for (const { local, line, column } of imports)
     if (declaredLater.has(local))
-      report('doubled-name', `\`${local}\` is imported and also given to a number here`, { line, column }, {
-        hint: `import it under another name: \`{ ${local} as other }\``,
-      })
+      report(
+        'doubled-name',
+        `\`${local}\` is imported and also given to a number here`,
+        { line, column },
+        {
+          hint: `import it under another name: \`{ ${local} as other }\``,
+        },
+      )
 
   visitParents(tree, (node, ancestors) => {
     const inLink = ancestors.some(({ type }) => type === 'link' || type === 'heading')
@@ -551,9 +698,21 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
       case 'link':
       case 'image':
       case 'definition': {
-        const alt = 'alt' in node ? node.alt : ''
+        // The parser takes braces out of an alternative text and leaves what stood in them.
+        const source = raw
+          .replace(/^\uFEFF/, '')
+          .slice(node.position?.start.offset, node.position?.end.offset)
+        const alt =
+          node.type === 'image'
+            ? /^!\[((?:\\.|[^\]\\])*)/.exec(source)?.[1]?.replace(/\\./g, '')
+            : ''
         const [target = ''] = node.url.split('#')
-        if (node.type !== 'image' && target.endsWith('.mdx') && !/^[a-z]+:/i.test(target) && options.slugOf(target) === undefined) {
+        if (
+          node.type !== 'image' &&
+          target.endsWith('.mdx') &&
+          !/^[a-z]+:/i.test(target) &&
+          options.slugOf(target) === undefined
+        ) {
           const near = nearestName(target.replace(/^\.\//, ''), options.knownNotes)
           report('unknown-note', `a link to \`${target}\`: there is no such note`, start(node), {
             ...(near === undefined ? {} : { hint: `did you mean \`./${near}\`?` }),
@@ -565,7 +724,11 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
           ['address', safeDecode(node.url)],
         ])
           if (text !== null && text !== undefined && /\{[^}]*\}/.test(text))
-            report('braces-in-link', `braces in the ${what ?? ''} of a link or picture: nothing is worked out there`, start(node))
+            report(
+              'braces-in-link',
+              `braces in the ${what ?? ''} of a link or picture: nothing is worked out there`,
+              start(node),
+            )
         return undefined
       }
       case 'mdxTextExpression':
@@ -573,8 +736,6 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
         const program = node.data?.estree
         const expression = program ? onlyExpression(anyNode(program)) : undefined
         if (expression === undefined) return undefined
-        // The comma inside was reported where the text was parsed.
-        if (expression.type === 'SequenceExpression') return undefined
         if (sortNames(expression, 'expression') !== 'ledger') return undefined
         const sum = sumFrom(expression)
         if (sum !== undefined)
@@ -610,7 +771,12 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
       return 'skip'
     }
     if (name === 'Nominal') {
-      if (node.attributes.length > 0) report('nominal-with-name', 'nothing can rest on a <Nominal>: it takes no attributes', start(node))
+      if (node.attributes.length > 0)
+        report(
+          'nominal-with-name',
+          'nothing can rest on a <Nominal>: it takes no attributes',
+          start(node),
+        )
       uses.push({ type: 'nominal', text: toString(node), ...start(node) })
       return 'skip'
     }
@@ -620,14 +786,20 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
     }
     const [head] = name.split('.')
     if (head !== undefined && /^\p{Lu}/u.test(head) && !bound.has(head)) {
-      const near = nearestName(head, [...kitElements, ...[...bound].filter((other) => /^\p{Lu}/u.test(other))])
+      const near = nearestName(head, [
+        ...kitElements,
+        ...[...bound].filter((other) => /^\p{Lu}/u.test(other)),
+      ])
       report('unknown-element', `there is no element <${name}>`, start(node), {
-        hint: near === undefined ? `import it, or write \`\\<${name}\` if you mean the sign` : `did you mean <${near}>?`,
+        hint:
+          near === undefined
+            ? `import it, or write \`\\<${name}\` if you mean the sign`
+            : `did you mean <${near}>?`,
       })
     }
     for (const attribute of node.attributes) {
       const value = attribute.type === 'mdxJsxAttribute' ? attribute.value : attribute
-      if (typeof value !== 'object' || value === null || !value.data?.estree) continue
+      if (typeof value !== 'object' || !value?.data?.estree) continue
       const program = anyNode(value.data.estree)
       const sorted = sortNames(program, 'attribute')
       if (sorted === 'ledger')
@@ -644,30 +816,52 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
   for (const [name, at] of declared) {
     const heading = headings.get(name)
     if (heading !== undefined)
-      report('clash-with-heading', `the name \`${name}\` is also the address of a heading in this note`, at, {
-        also: [{ file, line: heading.line, column: heading.column }],
-        hint: 'choose another name, or word the heading differently',
-      })
+      report(
+        'clash-with-heading',
+        `the name \`${name}\` is also the address of a heading in this note`,
+        at,
+        {
+          also: [{ file, line: heading.line, column: heading.column }],
+          hint: 'choose another name, or word the heading differently',
+        },
+      )
   }
 
-  return { slug, file, path, raw, meta, imports, roots, blocks, uses, bound, headings, problems }
+  return {
+    slug,
+    file,
+    path,
+    raw,
+    meta,
+    imports,
+    roots,
+    sums,
+    blocks,
+    uses,
+    bound,
+    headings,
+    problems,
+  }
 }
 
 /** The text a heading is addressed by: its words, and the source of what is in braces. */
 export function headingText(heading: Heading): string {
   let text = ''
   visitParents(heading, (node) => {
-    if (node.type === 'text' || node.type === 'inlineCode' || node.type === 'mdxTextExpression') text += node.value
+    if (node.type === 'text' || node.type === 'inlineCode' || node.type === 'mdxTextExpression')
+      text += node.value
     else if (node.type === 'mdxJsxTextElement') {
-      const id = node.attributes.find((attribute) => attribute.type === 'mdxJsxAttribute' && attribute.name === 'id')
+      const id = node.attributes.find(
+        (attribute) => attribute.type === 'mdxJsxAttribute' && attribute.name === 'id',
+      )
       if (id !== undefined && typeof id.value === 'string') text += id.value
     }
   })
   return text
 }
 
-function only<K extends string, V>(key: K, value: V | undefined): { [P in K]?: V } {
-  const made: { [P in K]?: V } = {}
+function only<K extends string, V>(key: K, value: V | undefined): Partial<Record<K, V>> {
+  const made: Partial<Record<K, V>> = {}
   if (value !== undefined) made[key] = value
   return made
 }

@@ -26,6 +26,14 @@ export function readRecord(text: string): Published | undefined {
 
 function isPublished(data: unknown): data is Published {
   if (typeof data !== 'object' || data === null) return false
-  const has = (key: string): boolean => key in data && Array.isArray(Object.entries(data).find(([name]) => name === key)?.[1])
-  return 'format' in data && data.format === 1 && 'site' in data && has('notes') && has('numbers') && has('blocks')
+  const has = (key: string): boolean =>
+    key in data && Array.isArray(Object.entries(data).find(([name]) => name === key)?.[1])
+  return (
+    'format' in data &&
+    data.format === 1 &&
+    'site' in data &&
+    has('notes') &&
+    has('numbers') &&
+    has('blocks')
+  )
 }

@@ -5,8 +5,8 @@
  * (a bore, a length to cut) is as exact as it is made and does not count.
  */
 import type { Say } from '../../calculators/define.ts'
-import { displayUnit, formatQuantity } from '../quantity/index.ts'
-import type { Quantity } from '../quantity/types.ts'
+import { displayUnit, formatQuantity, fromSI, toSI } from '../quantity/index.ts'
+import type { ParsedQuantity, Quantity } from '../quantity/types.ts'
 import type { PublishedNumber, UnitSystem } from './published.ts'
 
 export interface Precision {
@@ -16,6 +16,8 @@ export interface Precision {
   readonly given: boolean
   /** The unit its author used. */
   readonly unit?: string
+  /** One of the last digit typed, in SI. */
+  readonly resolution?: number
 }
 
 type ShownAs = Pick<PublishedNumber, 'shown' | 'display' | 'shownOther' | 'displayOther'>
@@ -23,35 +25,71 @@ type ShownAs = Pick<PublishedNumber, 'shown' | 'display' | 'shownOther' | 'displ
 export const say: Say = (value, unit, figures = 3) =>
   value === undefined ? 'cannot tell' : formatQuantity(value, unit, { figures })
 
-/** Places after the point that a value with so many figures has, as a power of ten. */
-const lastPlace = (value: number, figures: number): number =>
-  value === 0 ? -figures : Math.floor(Math.log10(Math.abs(value))) - figures + 1
+/** One of the last digit that a value with so many figures has. */
+const lastDigit = (value: number, figures: number): number =>
+  value === 0 ? 10 ** -figures : 10 ** (Math.floor(Math.log10(Math.abs(value))) - figures + 1)
 
-/** The figures of `left op right`. */
+const sizeOf = (unit: string): number => Math.abs(toSI(1, unit) - toSI(0, unit))
+
+/** What one of the last digit typed is worth. */
+export function resolutionOf({ value, unit, figures }: ParsedQuantity): { resolution?: number } {
+  if (!Number.isFinite(figures) || unit === 'AWG') return {}
+  return { resolution: lastDigit(fromSI(value, unit), figures) * sizeOf(unit) }
+}
+
+/** The figures of a result, `left op right`: sums keep the coarsest last digit, products the fewest figures. */
 export function figuresOf(
   op: '+' | '-' | '*' | '/',
-  value: number,
+  { value, flavour }: Quantity,
   left: { quantity: Quantity; precision: Precision },
   right: { quantity: Quantity; precision: Precision },
 ): Precision {
   const sides = [left, right]
-  const unit = op === '+' || op === '-' ? left.precision.unit ?? right.precision.unit : undefined
-  const named = unit === undefined ? {} : { unit }
   const given = sides.every(({ precision }) => precision.given)
   const counted = sides.filter(({ precision }) => precision.figures !== null)
-  if (counted.length === 0) return { figures: null, given, ...named }
   if (op === '+' || op === '-') {
-    const place = Math.max(...counted.map(({ quantity, precision }) => lastPlace(quantity.value, precision.figures ?? 3)))
-    const figures = value === 0 ? 1 : Math.floor(Math.log10(Math.abs(value))) - place + 1
-    return { figures: Math.max(2, figures), given, ...named }
+    // The difference of two temperatures is not one: their unit does not fit it.
+    const alike = sides.filter(({ quantity }) => quantity.flavour === flavour)
+    const unit = alike.find(({ precision }) => precision.unit !== undefined)?.precision.unit
+    const named = unit === undefined ? {} : { unit }
+    if (counted.length === 0) return { figures: null, given, ...named }
+    const resolution = Math.max(
+      ...counted.map(
+        ({ quantity, precision }) =>
+          precision.resolution ?? lastDigit(quantity.value, precision.figures ?? 3),
+      ),
+    )
+    return {
+      figures: Math.max(2, figuresDownTo(value, resolution, unit)),
+      given,
+      resolution,
+      ...named,
+    }
   }
+  if (counted.length === 0) return { figures: null, given }
   const limiting = counted.filter(({ precision }) => !precision.given)
   const from = limiting.length > 0 ? limiting : counted
-  return { figures: Math.max(2, Math.min(...from.map(({ precision }) => precision.figures ?? 3))), given, ...named }
+  return {
+    figures: Math.max(2, Math.min(...from.map(({ precision }) => precision.figures ?? 3))),
+    given,
+  }
+}
+
+/** How many figures a value has down to a last digit, as printed in `unit`. */
+function figuresDownTo(value: number, resolution: number, unit: string | undefined): number {
+  const here = unit === undefined ? value : fromSI(value, unit)
+  const last = unit === undefined ? resolution : resolution / sizeOf(unit)
+  if (here === 0) return 1
+  return Math.floor(Math.log10(Math.abs(here))) - Math.floor(Math.log10(last) + 1e-9) + 1
 }
 
 /** A number that was given: as it was typed, and in the other system's usual unit. */
-export function showRoot(quantity: Quantity | null, typed: string, precision: Precision): ShownAs {
+export function showRoot(
+  quantity: Quantity | null,
+  typed: string,
+  precision: Precision,
+  units?: readonly [metric: string, us: string],
+): ShownAs {
   const unit = precision.unit ?? ''
   if (quantity === null) return { shown: typed, display: unit }
   const figures = precision.figures
@@ -59,18 +97,24 @@ export function showRoot(quantity: Quantity | null, typed: string, precision: Pr
     figures === null && /[/¼½¾⅓⅔⅛⅜⅝⅞]/u.test(typed)
       ? typed.replace(/\s+(?=\S+$)/u, '\u00a0')
       : formatQuantity(quantity.value, unit, figures === null ? { exact: true } : { figures })
-  const other = counterpart(quantity, unit)
+  const other = counterpart(quantity, unit, units)
   if (other === undefined) return { shown, display: unit }
   const shownOther = formatQuantity(quantity.value, other, { figures: Math.max(2, figures ?? 3) })
   return { shown, display: unit, shownOther, displayOther: other }
 }
 
-/** The usual unit of the system that `unit` does not belong to. */
-function counterpart(quantity: Quantity, unit: string): string | undefined {
-  const metric = displayUnit(quantity, 'metric')
-  const us = displayUnit(quantity, 'us')
-  if (metric === us) return undefined
-  return isCustomary(unit) ? metric : us
+/** The field's unit, or the usual one, of the system that `unit` does not belong to. */
+function counterpart(
+  quantity: Quantity,
+  unit: string,
+  units: readonly [metric: string, us: string] = [
+    displayUnit(quantity, 'metric'),
+    displayUnit(quantity, 'us'),
+  ],
+): string | undefined {
+  const [metric, us] = units
+  const other = isCustomary(unit) ? metric : us
+  return metric === us || other === unit ? undefined : other
 }
 
 const customary =

@@ -10,7 +10,8 @@ import type { Problem } from './problems.ts'
 const calendarDate = z
   .string()
   .regex(/^\d{4}-\d{2}-\d{2}$/, 'a date is written YYYY-MM-DD, such as 2026-03-14')
-const system = z.enum(['metric', 'us'], { error: 'units are `metric`, `us`, or a list of both, the first shown first' })
+const unitWords = 'units are `metric`, `us`, or a list of both, the first shown first'
+const system = z.enum(['metric', 'us'], { error: unitWords })
 
 /** The phases of a conversion in the order of the work; a note's `phase` is one of them. */
 export const phases: Readonly<Record<string, string>> = {
@@ -38,13 +39,16 @@ const siteSchema = z.strictObject({
   notice: z.string().optional(),
   author: z.string().optional(),
   units: z
-    .union([system.transform((one) => [one]), z.array(system).min(1).max(2)])
+    .union([system.transform((one) => [one]), z.array(system).min(1).max(2)], { error: unitWords })
     .default(['metric', 'us']),
   address: z.url('the address of the site, such as https://example.org').optional(),
   base: z.string().regex(/^\//, 'the base path begins with `/`').default('/'),
   nominals: z.array(z.string().min(1)).default([]),
   instruments: z
-    .record(z.string(), z.strictObject({ title: z.string().min(1), plusMinus: z.string().optional() }))
+    .record(
+      z.string(),
+      z.strictObject({ title: z.string().min(1), plusMinus: z.string().optional() }),
+    )
     .default({}),
   sources: z
     .record(
@@ -63,14 +67,27 @@ export type SiteSettings = z.output<typeof siteSchema>
 const noteSchema = z.object({
   title: z.string('a note needs a `title`').min(1, 'the title is empty'),
   date: z.preprocess(
-    (value) => (value instanceof Date && !Number.isNaN(value.getTime()) ? value.toISOString().slice(0, 10) : value),
-    z.string('a note needs a `date`, such as 2026-03-14').regex(/^\d{4}-\d{2}-\d{2}$/, 'a date is written YYYY-MM-DD, such as 2026-03-14'),
+    (value) =>
+      value instanceof Date && !Number.isNaN(value.getTime())
+        ? value.toISOString().slice(0, 10)
+        : value,
+    z
+      .string('a note needs a `date`, such as 2026-03-14')
+      .regex(/^\d{4}-\d{2}-\d{2}$/, 'a date is written YYYY-MM-DD, such as 2026-03-14'),
   ),
   changed: z.preprocess(
-    (value) => (value instanceof Date && !Number.isNaN(value.getTime()) ? value.toISOString().slice(0, 10) : value),
-    z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'a date is written YYYY-MM-DD, such as 2026-03-14').optional(),
+    (value) =>
+      value instanceof Date && !Number.isNaN(value.getTime())
+        ? value.toISOString().slice(0, 10)
+        : value,
+    z
+      .string()
+      .regex(/^\d{4}-\d{2}-\d{2}$/, 'a date is written YYYY-MM-DD, such as 2026-03-14')
+      .optional(),
   ),
-  phase: z.enum(Object.keys(phases), { error: `a phase is one of ${Object.keys(phases).join(', ')}` }),
+  phase: z.enum(Object.keys(phases), {
+    error: `a phase is one of ${Object.keys(phases).join(', ')}`,
+  }),
   status: z.enum(['planned', 'doing', 'done', 'redone', 'abandoned'], {
     error: 'a status is one of planned, doing, done, redone, abandoned',
   }),
@@ -79,6 +96,21 @@ const noteSchema = z.object({
 export type NoteMeta = z.output<typeof noteSchema>
 
 const noteKeys = Object.keys(noteSchema.shape)
+
+const typeWords: Readonly<Record<string, string>> = {
+  string: 'a text is due here',
+  array: 'a list is due here, each entry on its line after a dash',
+  object: 'entries are due here, `name: value`',
+  record: 'entries are due here, `name: value`',
+}
+
+/** What zod would say in the words of a programmer. */
+function settingWords(issue: { readonly code: string; readonly expected?: unknown; readonly input?: unknown }): string {
+  if (issue.input === undefined) return 'it is missing'
+  if (issue.code === 'too_small') return 'it is empty'
+  if (issue.code === 'invalid_format') return 'it is no web address, such as https://example.org'
+  return typeWords[String(issue.expected)] ?? 'it cannot be read'
+}
 
 /** The line of a key in a note's frontmatter, 1 when it is not there. */
 function frontmatterLine(text: string, key: string): number {
@@ -114,23 +146,33 @@ export function readMeta(
       )
     }
     if (typeof value === 'string' && /\{[^}]*\}/.test(value))
-      report(key, 'braces-in-frontmatter', `braces in \`${key}\`: nothing is worked out in the frontmatter`, 'write the words only')
+      report(
+        key,
+        'braces-in-frontmatter',
+        `braces in \`${key}\`: nothing is worked out in the frontmatter`,
+        'write the words only',
+      )
   }
-  const result = noteSchema.safeParse(frontmatter)
+  const result = noteSchema.safeParse(frontmatter, { error: settingWords })
   if (result.success) return { meta: problems.length > 0 ? undefined : result.data, problems }
   for (const issue of result.error.issues) {
     const key = String(issue.path[0] ?? '')
     const read = frontmatter[key]
+    const words = typeof read === 'string' || typeof read === 'number' ? `; \`${read}\` was read` : ''
     report(
       key,
       'bad-frontmatter',
-      `\`${key}\`: ${issue.message}${read === undefined || typeof read === 'object' ? '' : `; \`${String(read)}\` was read`}`,
+      `\`${key}\`: ${issue.message}${words}`,
     )
   }
   return { meta: undefined, problems }
 }
 
-function placeIn(document: Document, counter: LineCounter, path: readonly PropertyKey[]): { line: number; column: number } {
+function placeIn(
+  document: Document,
+  counter: LineCounter,
+  path: readonly PropertyKey[],
+): { line: number; column: number } {
   for (let length = path.length; length > 0; length--) {
     const node = document.getIn(path.slice(0, length), true)
     if (typeof node === 'object' && node !== null && 'range' in node && Array.isArray(node.range)) {
@@ -142,7 +184,10 @@ function placeIn(document: Document, counter: LineCounter, path: readonly Proper
 }
 
 /** Reads the settings of a site. */
-export function readSite(text: string, file: string): { site: SiteSettings | undefined; problems: Problem[] } {
+export function readSite(
+  text: string,
+  file: string,
+): { site: SiteSettings | undefined; problems: Problem[] } {
   const counter = new LineCounter()
   const document = parseDocument(text, { lineCounter: counter, prettyErrors: false })
   if (document.errors.length > 0) {
@@ -162,7 +207,7 @@ export function readSite(text: string, file: string): { site: SiteSettings | und
       }),
     }
   }
-  const result = siteSchema.safeParse(document.toJS() ?? {})
+  const result = siteSchema.safeParse(document.toJS() ?? {}, { error: settingWords })
   if (result.success) return { site: result.data, problems: [] }
   return {
     site: undefined,
@@ -173,9 +218,11 @@ export function readSite(text: string, file: string): { site: SiteSettings | und
         issue.code === 'unrecognized_keys'
           ? `the settings know no ${issue.keys.map((key) => `\`${key}\``).join(', ')} here`
           : `\`${issue.path.map(String).join('.')}\`: ${issue.message}`,
-      ...(issue.code === 'unrecognized_keys' && issue.path.length === 0
-        ? { allowed: Object.keys(siteSchema.shape).join(', ') }
-        : {}),
+      ...(issue.code !== 'unrecognized_keys'
+        ? {}
+        : issue.path.length === 0
+          ? { allowed: Object.keys(siteSchema.shape).join(', ') }
+          : { hint: 'a text with a comma, a colon or a brace in it stands in quotation marks' }),
       file,
       ...placeIn(document, counter, issue.path),
     })),

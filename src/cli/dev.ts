@@ -1,0 +1,21 @@
+/** `npm run dev`: writing mode. The page reloads as you type; problems show in the page and here. */
+import { dev } from 'astro'
+import { siteConfig } from '../site/config.ts'
+import { readOptions } from './options.ts'
+import { run } from './run.ts'
+
+await run(async (root, words) => {
+  const { content, port } = readOptions(words, root)
+  const config = await siteConfig({ content })
+  const server = await dev({
+    ...config,
+    root,
+    configFile: false,
+    logLevel: 'warn',
+    server: { port, host: 'localhost' },
+  })
+  console.log(
+    `writing mode at http://localhost:${server.address.port}${config.base ?? '/'} (stop with Ctrl+C)`,
+  )
+  return 0
+})

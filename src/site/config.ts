@@ -1,0 +1,44 @@
+/**
+ * Astro's settings for a site of notes. In: where the notes lie, and the worked ledger when a command
+ * has it already. Out: the configuration, the same for `dev`, `build` and the type check.
+ */
+import mdx from '@astrojs/mdx'
+import { unified } from '@astrojs/markdown-remark'
+import type { AstroUserConfig } from 'astro'
+import { loadLedger, type Ledger } from '../ledger/load.ts'
+import { remarkFill, remarkLedgerTree } from '../mdx/fill.ts'
+import { workedNotes } from './integration.ts'
+import { pageLookup } from './page.ts'
+
+export interface SiteConfigOptions {
+  /** Absolute path of the content folder. */
+  readonly content: string
+  readonly ledger?: Ledger
+  /** Absolute path; `dist` when left out. */
+  readonly outDir?: string
+}
+
+export async function siteConfig(options: SiteConfigOptions): Promise<AstroUserConfig> {
+  const holder = { ledger: options.ledger ?? (await loadLedger(options.content)) }
+  const lookup = pageLookup(() => holder.ledger)
+  const { site } = holder.ledger
+  return {
+    ...(site?.address === undefined ? {} : { site: site.address }),
+    base: site?.base ?? '/',
+    trailingSlash: 'always',
+    build: { format: 'directory' },
+    ...(options.outDir === undefined ? {} : { outDir: options.outDir }),
+    devToolbar: { enabled: false },
+    markdown: {
+      syntaxHighlight: false,
+      processor: unified({
+        smartypants: false,
+        remarkPlugins: [
+          [remarkLedgerTree, lookup],
+          [remarkFill, lookup],
+        ],
+      }),
+    },
+    integrations: [mdx(), workedNotes(holder)],
+  }
+}

@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config'
+
+export default defineConfig({
+  test: {
+    include: ['tests/**/*.test.ts'],
+    testTimeout: 60_000,
+    hookTimeout: 300_000,
+    reporters: ['default', ['json', { outputFile: '.worked-notes/test-results.json' }]],
+    globalSetup: ['tests/browser/set-up.ts'],
+  },
+})
