@@ -1,7 +1,8 @@
 import js from '@eslint/js'
+import { defineConfig } from 'eslint/config'
 import tseslint from 'typescript-eslint'
 
-export default tseslint.config(
+export default defineConfig(
   { ignores: ['dist', 'node_modules', '.astro', '.worked-notes', '**/*.mdx', '**/*.astro'] },
   js.configs.recommended,
   ...tseslint.configs.strictTypeChecked,

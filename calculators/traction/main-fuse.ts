@@ -343,7 +343,7 @@ export const mainFuse = defineCalculator({
           units: ['A', 'A'],
           hard: [1, 200000],
           usual: [50, 20000],
-          help: 'At which it melts.',
+          help: 'Read off it.',
         },
         time: {
           type: 'number',
@@ -353,7 +353,7 @@ export const mainFuse = defineCalculator({
           units: ['s', 's'],
           hard: [0.0001, 100000],
           usual: [0.001, 1000],
-          help: 'In which it melts.',
+          help: 'Read off it.',
         },
       },
       optional: true,
@@ -730,7 +730,7 @@ export const mainFuse = defineCalculator({
       if (output.weakest === undefined)
         return {
           level: 'unknown',
-          text: 'The least short is not known: give lowest voltage, highest cell resistance, cable, length.',
+          text: 'Not known: give lowest voltage, highest cell resistance, cable, length.',
         }
       const words = `An empty, cold pack drives only ${say(output.weakest, 'A')} at the far end`
       if (input.minimumBreaking === undefined)
@@ -756,7 +756,7 @@ export const mainFuse = defineCalculator({
       if (longest === undefined || input.fuseConstant === undefined)
         return {
           level: 'unknown',
-          text: 'L/R is not known: give inductance, cable, length and the fuse’s.',
+          text: 'Not known: give inductance, cable, length and the fuse’s L/R.',
         }
       const words = `L/R is ${say(longest, 'ms', 2)}, the fuse was tested at ${say(input.fuseConstant, 'ms', 2)}`
       return longest <= input.fuseConstant
@@ -771,7 +771,7 @@ export const mainFuse = defineCalculator({
       return through === undefined || stands === undefined || output.weakestTime === undefined
         ? {
             level: 'unknown',
-            text: 'Whether the cable outlives every short is not known: give clearing integral, curve out to the least short, and cable.',
+            text: 'Not known: give clearing integral, curve out to the least short, and cable.',
           }
         : { level: 'pass', text: `${words}.` }
     }
@@ -887,7 +887,6 @@ export const mainFuse = defineCalculator({
   plot(input, output) {
     const curve = meltCurve(input.curve) ?? []
     const cable = output.cableStands
-    const decades = Array.from({ length: 25 }, (_, i) => adiabatic * 10 ** (-i / 6))
     return {
       title: 'Fuse, cable and drive',
       x: { label: 'Current', of: 'current', units: ['A', 'A'], scale: 'log' },
@@ -904,7 +903,7 @@ export const mainFuse = defineCalculator({
           points:
             cable === undefined
               ? []
-              : decades.map((time) => [Math.sqrt(cable / time), time] as const),
+              : [adiabatic, 1e-3].map((time) => [Math.sqrt(cable / time), time] as const),
         },
       ],
       marks: [
