@@ -4,6 +4,7 @@
 import type { Calculator } from './define.ts'
 
 export const calculators: Readonly<Record<string, () => Promise<Calculator>>> = {
+  'adapter-alignment': async () => (await import('./workshop/adapter-alignment.ts')).adapterAlignment,
   'air-density': async () => (await import('./vehicle/air-density.ts')).airDensityCalculator,
   'axle-balance': async () => (await import('./vehicle/axle-balance.ts')).axleBalance,
   'battery-restraint': async () => (await import('./vehicle/battery-restraint.ts')).batteryRestraint,
@@ -17,6 +18,8 @@ export const calculators: Readonly<Record<string, () => Promise<Calculator>>> = 
   'charge-time': async () => (await import('./traction/charge-time.ts')).chargeTime,
   'coast-down': async () => (await import('./vehicle/coast-down.ts')).coastDown,
   'coolant-mix': async () => (await import('./cooling/coolant-mix.ts')).coolantMix,
+  'cost-rollup': async () => (await import('./project/cost-rollup.ts')).costRollup,
+  'fastener-torque': async () => (await import('./workshop/fastener-torque.ts')).fastenerTorque,
   'gearing': async () => (await import('./vehicle/gearing.ts')).gearing,
   'heat-and-rise': async () => (await import('./cooling/heat-and-rise.ts')).heatAndRise,
   'heat-soak': async () => (await import('./cooling/heat-soak.ts')).heatSoak,
@@ -32,7 +35,9 @@ export const calculators: Readonly<Record<string, () => Promise<Calculator>>> = 
   'main-fuse': async () => (await import('./traction/main-fuse.ts')).mainFuse,
   'motor-circuit': async () => (await import('./auxiliary/motor-circuit.ts')).motorCircuit,
   'pack-layout': async () => (await import('./traction/pack-layout.ts')).packLayout,
+  'panel-hole': async () => (await import('./workshop/panel-hole.ts')).panelHole,
   'pre-charge': async () => (await import('./traction/pre-charge.ts')).preCharge,
+  'prediction-check': async () => (await import('./project/prediction-check.ts')).predictionCheck,
   'pump-and-loop': async () => (await import('./cooling/pump-and-loop.ts')).pumpAndLoop,
   'pump-inlet': async () => (await import('./cooling/pump-inlet.ts')).pumpInlet,
   'radiator-and-fan': async () => (await import('./cooling/radiator-and-fan.ts')).radiatorAndFan,

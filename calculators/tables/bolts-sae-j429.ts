@@ -9,7 +9,8 @@ import type { Table } from './define.ts'
 export const boltsSaeJ429: Table = {
   id: 'bolts-sae-j429',
   title: 'Inch bolts, coarse thread: stress area and proof load',
-  source: 'SAE J429, proof loads of hexagon cap screws, UNC, as printed in a fastener supplier’s data sheet',
+  source:
+    'SAE J429, proof loads of hexagon cap screws, UNC, as printed in a fastener supplier’s data sheet',
   trust: 'read',
   columns: [
     { label: 'Thread', unit: '' },

@@ -9,7 +9,8 @@ import type { Table } from './define.ts'
 export const clearanceHoles: Table = {
   id: 'clearance-holes',
   title: 'Clearance holes and tap drills',
-  source: 'ISO 273 (1979), fine, medium and coarse series; tap drills from two agreeing workshop charts',
+  source:
+    'ISO 273 (1979), fine, medium and coarse series; tap drills from two agreeing workshop charts',
   trust: 'read',
   columns: [
     { label: 'Thread', unit: '' },

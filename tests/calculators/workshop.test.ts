@@ -1,0 +1,87 @@
+/**
+ * Tables behind the workshop calculators against second sources: ISO 273, proof stresses, and the
+ * geometry of packed circles.
+ */
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { bundleRows } from '../../calculators/tables/bundle-diameters.ts'
+import { clearanceHoles } from '../../calculators/tables/clearance-holes.ts'
+import { boltsSaeJ429 } from '../../calculators/tables/bolts-sae-j429.ts'
+import { threadDiameter, threadNames, threadPitch } from '../../calculators/threads.ts'
+import { adapterAlignment } from '../../calculators/workshop/adapter-alignment.ts'
+import { numberIn, rowsOf } from '../reference/csv.ts'
+
+test.each(rowsOf('holes_iso273.csv'))('holes for $thread', (row) => {
+  const printed = clearanceHoles.rows.find(([thread]) => thread === row.thread)
+  expect(printed?.slice(1)).toEqual(
+    ['pitch', 'fine', 'medium', 'coarse', 'tap_drill'].map((column) => numberIn(row, column)),
+  )
+})
+
+// SAE J429: 55, 85 and 120 ksi up to 3/4 in; the standard rounds to 50 or 100 lbf.
+test.each(boltsSaeJ429.rows)('proof loads of %s', (_thread, diameter, perInch, area, ...loads) => {
+  const worked = (Math.PI / 4) * (Number(diameter) - 0.9743 / Number(perInch)) ** 2
+  expect(Math.abs(Number(area) - worked)).toBeLessThan(0.0005)
+  for (const [index, stress] of [55_000, 85_000, 120_000].entries())
+    expect(Math.abs(Number(loads[index]) - stress * Number(area))).toBeLessThanOrEqual(51)
+})
+
+test('every thread has a diameter and a pitch, the thicker the coarser', () => {
+  for (const thread of threadNames) {
+    const ratio = threadPitch(thread) / threadDiameter(thread)
+    expect(ratio, thread).toBeGreaterThan(0.09)
+    expect(ratio, thread).toBeLessThan(0.21)
+  }
+})
+
+describe('bundles of equal wires', () => {
+  const area = ([count, ratio]: readonly [number, number]) => count / ratio ** 2
+
+  test('grow with the number of wires, and are never fuller than the plane can be', () => {
+    const ratios = bundleRows.map(([, ratio]) => ratio)
+    expect(ratios).toEqual([...ratios].sort((a, b) => a - b))
+    // Densest packing of the plane: π/√12.
+    for (const row of bundleRows.slice(1)) expect(area(row)).toBeLessThan(Math.PI / Math.sqrt(12))
+  })
+
+  // n round one middle wire, or a ring of n: each needs 1 + 1/sin(π/n) diameters.
+  test.each([
+    [7, 6],
+    [8, 7],
+    [9, 8],
+    [11, 9],
+  ])('%i wires lie as a ring of %i', (count, around) => {
+    const ratio = bundleRows.find(([most]) => most === count)?.[1]
+    expect(ratio).toBeCloseTo(1 + 1 / Math.sin(Math.PI / around), 12)
+  })
+})
+
+test('an offset in any direction is found, and half the total reading of it at most', () => {
+  const offset = fc.double({ min: -0.2e-3, max: 0.2e-3, noNaN: true })
+  fc.assert(
+    fc.property(offset, offset, (x, y) => {
+      const nothing = {
+        runout: undefined,
+        face: undefined,
+        sweep: undefined,
+        original: undefined,
+        present: undefined,
+        ends: undefined,
+        recess: undefined,
+        spigot: undefined,
+      }
+      // A bore whose middle is (x, y) from the shaft: its wall at the top is further off by y.
+      const { up, rightward, total } = adapterAlignment.compute({
+        ...nothing,
+        top: y,
+        bottom: -y,
+        right: x,
+        left: -x,
+        sag: 0,
+      })
+      expect(up).toBeCloseTo(y, 12)
+      expect(rightward).toBeCloseTo(x, 12)
+      expect(total).toBeCloseTo(2 * Math.max(Math.abs(x), Math.abs(y)), 12)
+    }),
+  )
+})
