@@ -167,9 +167,7 @@ function hasDecimalComma(sequence: AnyNode): boolean {
   return list.some((part, index) => {
     const after = list[index + 1]
     return (
-      after !== undefined &&
-      part.type === 'Literal' &&
-      Number(after.start) === Number(part.end) + 1
+      after !== undefined && part.type === 'Literal' && Number(after.start) === Number(part.end) + 1
     )
   })
 }
@@ -190,11 +188,7 @@ export function readSum(node: AnyNode): { sum: Sum } | { faults: Fault[] } {
   }
   const path = (target: AnyNode): string[] | undefined => {
     if (target.type === 'Identifier') return [String(target.name).normalize('NFKC')]
-    if (
-      target.type !== 'MemberExpression' ||
-      !isNode(target.object) ||
-      !isNode(target.property)
-    )
+    if (target.type !== 'MemberExpression' || !isNode(target.object) || !isNode(target.property))
       return undefined
     const before = path(target.object)
     const property = target.property
@@ -229,10 +223,7 @@ export function readSum(node: AnyNode): { sum: Sum } | { faults: Fault[] } {
           : { path: names, ...placeOf(target) }
       }
       case 'UnaryExpression':
-        if (
-          (target.operator === '-' || target.operator === '+') &&
-          isNode(target.argument)
-        ) {
+        if ((target.operator === '-' || target.operator === '+') && isNode(target.argument)) {
           const inner = read(target.argument)
           return target.operator === '+' ? inner : { op: 'negate', of: inner }
         }

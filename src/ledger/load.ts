@@ -6,7 +6,7 @@
  * where the folder lies.
  */
 import { readdir, readFile } from 'node:fs/promises'
-import { join, posix } from 'node:path'
+import { join, posix, sep } from 'node:path'
 import type { Root } from 'mdast'
 import type { Calculator } from '../../calculators/define.ts'
 import { calculators as registry } from '../../calculators/index.ts'
@@ -62,6 +62,7 @@ export async function loadLedger(content: string, known: Registry = registry): P
   const site = await loadSite(content, problems)
   const settings = site ?? emptySite
   const names = await noteFiles(content, problems)
+  const files = await filesIn(content)
   const trees: Ledger['trees'] = new Map()
   const notes: NoteSource[] = []
   const nominals: { text: string; file: string; line: number }[] = []
@@ -98,6 +99,7 @@ export async function loadLedger(content: string, known: Registry = registry): P
       meta,
       slugOf: (specifier) => slugOf(specifier, names),
       knownNotes: names,
+      files,
     })
     problems.push(...note.problems)
     const prose = findUnsourced(parsed.tree, {
@@ -170,6 +172,17 @@ async function loadSite(content: string, problems: Problem[]): Promise<SiteSetti
       column: 1,
     })
     return undefined
+  }
+}
+
+/** Paths within the folder, `/` between parts; only what an author keeps there. */
+async function filesIn(content: string): Promise<string[]> {
+  try {
+    const names = await readdir(content, { recursive: true })
+    return names.map((name) => name.split(sep).join('/')).sort()
+  } catch (error) {
+    if (isMissing(error)) return []
+    throw error
   }
 }
 

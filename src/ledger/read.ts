@@ -23,6 +23,7 @@ import {
   type Sum,
 } from './expression.ts'
 import { readName } from './names.ts'
+import { pictureFault } from './pictures.ts'
 import type {
   At,
   BlockSource,
@@ -91,6 +92,8 @@ export interface ReadOptions {
   /** Slugs of all notes, by path relative to the notes' folder. */
   readonly slugOf: (specifier: string) => string | undefined
   readonly knownNotes: readonly string[]
+  /** Every file of the content folder, by its path there. */
+  readonly files: readonly string[]
 }
 
 export function readNote(tree: Root, options: ReadOptions): NoteSource {
@@ -689,6 +692,15 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
         },
       )
 
+  const checkPicture = (url: string, at: At): void => {
+    const fault = pictureFault(url, file, options.files)
+    if (fault !== undefined) report(fault.rule, fault.text, at, fault)
+  }
+  const picturesByReference = new Set<string>()
+  visitParents(tree, 'imageReference', ({ identifier }) => {
+    picturesByReference.add(identifier)
+  })
+
   visitParents(tree, (node, ancestors) => {
     const inLink = ancestors.some(({ type }) => type === 'link' || type === 'heading')
     switch (node.type) {
@@ -706,6 +718,11 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
           node.type === 'image'
             ? /^!\[((?:\\.|[^\]\\])*)/.exec(source)?.[1]?.replace(/\\./g, '')
             : ''
+        if (
+          node.type === 'image' ||
+          (node.type === 'definition' && picturesByReference.has(node.identifier))
+        )
+          checkPicture(node.url, start(node))
         const [target = ''] = node.url.split('#')
         if (
           node.type !== 'image' &&
@@ -783,6 +800,15 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
     if (name === 'Quoted') {
       readQuoted(node)
       return 'skip'
+    }
+    if (name === 'img') {
+      const source = node.attributes.find(
+        (attribute) => attribute.type === 'mdxJsxAttribute' && attribute.name === 'src',
+      )
+      if (typeof source?.value === 'string')
+        report('picture-as-tag', `<img> with \`${source.value}\`: nobody puts it on the site`, start(node), {
+          hint: 'write `![what it shows](./pump.jpg)`',
+        })
     }
     const [head] = name.split('.')
     if (head !== undefined && /^\p{Lu}/u.test(head) && !bound.has(head)) {

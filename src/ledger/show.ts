@@ -20,7 +20,7 @@ export interface Precision {
   readonly resolution?: number
 }
 
-type ShownAs = Pick<PublishedNumber, 'shown' | 'display' | 'shownOther' | 'displayOther'>
+export type ShownAs = Pick<PublishedNumber, 'shown' | 'display' | 'shownOther' | 'displayOther'>
 
 export const say: Say = (value, unit, figures = 3) =>
   value === undefined ? 'cannot tell' : formatQuantity(value, unit, { figures })

@@ -32,6 +32,8 @@ export const phases: Readonly<Record<string, string>> = {
   road: 'Road test and ownership',
 }
 
+export const phaseWords = (phase: string): string => phases[phase] ?? phase
+
 const siteSchema = z.strictObject({
   title: z.string().min(1),
   description: z.string().default(''),
@@ -105,7 +107,11 @@ const typeWords: Readonly<Record<string, string>> = {
 }
 
 /** What zod would say in the words of a programmer. */
-function settingWords(issue: { readonly code: string; readonly expected?: unknown; readonly input?: unknown }): string {
+function settingWords(issue: {
+  readonly code: string
+  readonly expected?: unknown
+  readonly input?: unknown
+}): string {
   if (issue.input === undefined) return 'it is missing'
   if (issue.code === 'too_small') return 'it is empty'
   if (issue.code === 'invalid_format') return 'it is no web address, such as https://example.org'
@@ -158,12 +164,9 @@ export function readMeta(
   for (const issue of result.error.issues) {
     const key = String(issue.path[0] ?? '')
     const read = frontmatter[key]
-    const words = typeof read === 'string' || typeof read === 'number' ? `; \`${read}\` was read` : ''
-    report(
-      key,
-      'bad-frontmatter',
-      `\`${key}\`: ${issue.message}${words}`,
-    )
+    const words =
+      typeof read === 'string' || typeof read === 'number' ? `; \`${read}\` was read` : ''
+    report(key, 'bad-frontmatter', `\`${key}\`: ${issue.message}${words}`)
   }
   return { meta: undefined, problems }
 }

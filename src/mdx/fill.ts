@@ -56,6 +56,7 @@ export const remarkFill: Plugin<[PageLookup], Root> = (lookup) => (tree, file) =
   if (page === undefined) return
   tree.children = tree.children.filter((node) => node.type !== 'mdxjsEsm' || keepsAnything(node))
   addressHeadings(tree)
+  addressPictures(tree)
   visitParents(tree, (node, ancestors) => {
     if (node.type === 'link' || node.type === 'definition') {
       node.url =
@@ -173,6 +174,19 @@ function keepsAnything(node: MdxjsEsm): boolean {
     return statement.specifiers.length > 0
   })
   return program.body.length > 0
+}
+
+/** A picture beside its note may be written without `./`; the bundler would look for a package. */
+function addressPictures(tree: Root): void {
+  const references = new Set<string>()
+  visitParents(tree, 'imageReference', ({ identifier }) => {
+    references.add(identifier)
+  })
+  visitParents(tree, (node) => {
+    const names =
+      node.type === 'image' || (node.type === 'definition' && references.has(node.identifier))
+    if (names && /^[^./][^:]*$/.test(node.url)) node.url = `./${node.url}`
+  })
 }
 
 /** A heading is addressed by its source text, never by the values in it. */

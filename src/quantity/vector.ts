@@ -2,7 +2,7 @@
  * Exponents of the base units, added and compared. A product of units adds their vectors, a quotient
  * takes one from the other.
  */
-import type { Vector } from './types.ts'
+import type { Flavour, Vector } from './types.ts'
 
 export const none: Vector = [0, 0, 0, 0, 0, 0, 0]
 
@@ -18,3 +18,12 @@ export const add = (a: Vector, b: Vector, times = 1): Vector => [
 ]
 
 export const sameVector = (a: Vector, b: Vector): boolean => a.every((power, i) => power === b[i])
+
+interface Kind {
+  readonly vector: Vector
+  readonly flavour: Flavour
+}
+
+/** Whether one may stand where the other is due: a temperature is no temperature difference. */
+export const sameKind = (a: Kind, b: Kind): boolean =>
+  a.flavour === b.flavour && sameVector(a.vector, b.vector)

@@ -267,6 +267,7 @@ describe('a name elsewhere in a note', () => {
     const place = 'nothing is worked out there'
     expect(await problemsOf({ loop: `${head}${text}` })).toEqual([
       `notes/loop.mdx:10:1 error braces-in-link: braces in the address of a link or picture: ${place}`,
+      'notes/loop.mdx:10:35 error no-picture: there is no picture `x.png` in the content folder | hint: put it beside the note: `![what it shows](./pump.jpg)`',
       `notes/loop.mdx:10:35 error braces-in-link: braces in the alternative text of a link or picture: ${place}`,
       `notes/loop.mdx:10:59 error braces-in-link: braces in the title of a link or picture: ${place}`,
     ])

@@ -1,0 +1,83 @@
+/**
+ * What every step of the working may look at: the ledger by id, what has come about so far, and the
+ * problems found. Made once for each time that a ledger is worked, and thrown away after.
+ *
+ * `ownValue` and `valueOf` stand here because sums and blocks ask for values, which ask for sums and
+ * blocks. They differ where a later number took a number's place: `valueOf` gives the later one's.
+ */
+import type { Calculator, NumberField } from '../../../calculators/define.ts'
+import type { Quantity, Slip } from '../../quantity/types.ts'
+import type { Problem } from '../problems.ts'
+import type { Firmness, Published, PublishedBlock, PublishedNumber } from '../published.ts'
+import type { Precision } from '../show.ts'
+
+/** A number as evaluated: `null` where it cannot be told. */
+export interface Evaluated extends Precision {
+  readonly quantity: Quantity | null
+  readonly firmness: Firmness
+}
+
+export const unknownNumber: Evaluated = {
+  quantity: null,
+  firmness: 'assumed',
+  figures: null,
+  given: false,
+}
+
+export interface WorkContext {
+  readonly published: Published
+  readonly calculators: ReadonlyMap<string, Calculator>
+  /** What was given or is summed; the results of blocks come about in `done`. */
+  readonly numbers: ReadonlyMap<string, PublishedNumber>
+  readonly blocks: ReadonlyMap<string, PublishedBlock>
+  /** Id of a block's input -> the field it goes into. */
+  readonly fields: ReadonlyMap<string, NumberField>
+  /** Ids of inputs that were left out: the calculator's own value stands there. */
+  readonly defaults: ReadonlySet<string>
+  /** Id of a number -> the later number that stands for it. */
+  readonly replacements: ReadonlyMap<string, PublishedNumber>
+  /** Slug of a note -> its date. */
+  readonly dates: ReadonlyMap<string, string>
+  readonly done: {
+    readonly numbers: Map<string, Evaluated>
+    readonly blocks: Map<string, PublishedBlock>
+    readonly results: Map<string, PublishedNumber>
+  }
+  /** Ids being worked at this moment, outermost first. */
+  readonly way: string[]
+  /** Circles that have been reported. */
+  readonly circles: Set<string>
+  readonly problems: Problem[]
+  /** The value that `id` itself has. */
+  ownValue(id: string): Evaluated
+  /** The value that stands for `id` now. */
+  valueOf(id: string): Evaluated
+}
+
+export function report(
+  { problems }: WorkContext,
+  { file, line, column }: PublishedNumber,
+  problem: Omit<Problem, 'level' | 'file' | 'line' | 'column'>,
+  level: Problem['level'] = 'error',
+): void {
+  problems.push({ ...problem, level, file, line, column })
+}
+
+/** Reports what a quantity would not do, with what it was asked for in front. */
+export function reportSlip(
+  ctx: WorkContext,
+  number: PublishedNumber,
+  what: string,
+  { rule, text, allowed, hint }: Slip,
+): void {
+  report(ctx, number, {
+    rule,
+    text: what === '' ? text : `${what}: ${text}`,
+    ...(allowed === undefined ? {} : { allowed }),
+    ...(hint === undefined ? {} : { hint }),
+  })
+}
+
+/** `pump.flow` is the field `flow` to whoever filled it in. */
+export const fieldName = (number: PublishedNumber): string =>
+  `\`${number.name.slice(number.name.indexOf('.') + 1)}\``

@@ -1,0 +1,85 @@
+/**
+ * Writes what a number came to into its entry: value, unit, printed text, ±. What an earlier working
+ * left there is overwritten or taken out.
+ *
+ * A number that only names another takes that one's kind, source and instrument.
+ */
+import type { NumberField } from '../../../calculators/define.ts'
+import { dimensions, displayUnit, unitOf } from '../../quantity/index.ts'
+import type { Quantity } from '../../quantity/types.ts'
+import type { PublishedNumber } from '../published.ts'
+import { showRoot, showWorked, type ShownAs } from '../show.ts'
+import type { Evaluated, WorkContext } from './context.ts'
+import { plusMinusOf } from './plus-minus.ts'
+
+export function filled(ctx: WorkContext, number: PublishedNumber): PublishedNumber {
+  const evaluated = ctx.ownValue(number.id)
+  const { quantity, firmness, figures } = evaluated
+  const original = originalOf(ctx, number)
+  const plusMinus = plusMinusOf(ctx, number)
+  const rest: PublishedNumber = { ...number }
+  Reflect.deleteProperty(rest, 'shownOther')
+  Reflect.deleteProperty(rest, 'displayOther')
+  return {
+    ...rest,
+    ...(original === undefined
+      ? {}
+      : { kind: original.kind, source: original.source, instrument: original.instrument }),
+    firmness,
+    value: quantity?.value ?? null,
+    unit: quantity === null ? '' : siUnit(quantity),
+    ...(quantity?.of === undefined ? {} : { of: quantity.of }),
+    vector: quantity?.vector ?? number.vector,
+    flavour: quantity?.flavour ?? number.flavour,
+    ...shownAs(ctx, number, (original ?? number).typed, evaluated),
+    figures,
+    plusMinus,
+    now: quantity?.value ?? null,
+  }
+}
+
+/** The number that an alias names, or the later one that stands for it; not one of a block's results. */
+function originalOf(
+  { numbers, replacements }: WorkContext,
+  { expression }: PublishedNumber,
+): PublishedNumber | undefined {
+  if (typeof expression !== 'object' || !('ref' in expression)) return undefined
+  return replacements.get(expression.ref) ?? numbers.get(expression.ref)
+}
+
+const siUnit = (quantity: Quantity): string =>
+  quantity.of === undefined ? displayUnit(quantity, 'metric') : dimensions[quantity.of].si
+
+/** A number that was given keeps its author's unit where the field knows it. */
+function shownAs(
+  ctx: WorkContext,
+  number: PublishedNumber,
+  typed: string | undefined,
+  evaluated: Evaluated,
+): ShownAs {
+  const { quantity, figures, unit } = evaluated
+  const field = ctx.fields.get(number.id)
+  const keepsUnit = number.expression === undefined || field?.units.includes(unit ?? '') === true
+  return typed !== undefined && keepsUnit
+    ? showRoot(quantity, typed, evaluated, field?.units)
+    : showWorked(
+        quantity,
+        unitsFor(quantity, field, unit),
+        ctx.published.site.units,
+        figures,
+        false,
+      )
+}
+
+/** The field's units; else the author's, where one of the two usual ones would not be it. */
+function unitsFor(
+  quantity: Quantity | null,
+  field: NumberField | undefined,
+  unit: string | undefined,
+): readonly [metric: string, us: string] {
+  if (field !== undefined) return field.units
+  if (quantity === null) return ['', '']
+  const usual = [displayUnit(quantity, 'metric'), displayUnit(quantity, 'us')] as const
+  const keeps = unit !== undefined && unit !== '' && unitOf(unit)?.flavour === quantity.flavour
+  return keeps && !usual.includes(unit) ? [unit, unit] : usual
+}

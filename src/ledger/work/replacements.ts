@@ -1,0 +1,81 @@
+/**
+ * Which later number stands for which. In: numbers that may say what they replace. Out: id of the old
+ * number -> the latest that took its place, of two of one day the later id.
+ *
+ * Numbers that take each other's place in a circle stand each for itself, and are reported.
+ */
+import { byId } from '../order.ts'
+import type { Problem } from '../problems.ts'
+import type { PublishedNumber } from '../published.ts'
+
+/** `asOf`: replacements count from their date on, up to this day; left out, all count. */
+export function latestReplacements(
+  numbers: readonly PublishedNumber[],
+  asOf?: string,
+): Map<string, PublishedNumber> {
+  const latest = new Map<string, PublishedNumber>()
+  for (const number of numbers) {
+    if (number.replaces === undefined) continue
+    if (asOf !== undefined && number.date > asOf) continue
+    const before = latest.get(number.replaces)
+    if (before === undefined || isLater(number, before)) latest.set(number.replaces, number)
+  }
+  return latest
+}
+
+const isLater = (number: PublishedNumber, before: PublishedNumber): boolean =>
+  before.date < number.date || (before.date === number.date && before.id < number.id)
+
+/** Takes the circles out of `replacements`, and reports each. */
+export function breakCircles(
+  replacements: Map<string, PublishedNumber>,
+  problems: Problem[],
+): Map<string, PublishedNumber> {
+  for (const id of replacements.keys()) {
+    const chain = chainFrom(id, replacements)
+    if (!chain.some((number) => number.id === id)) continue
+    for (const number of chain) replacements.delete(number.id)
+    problems.push(...circleProblem(chain.toSorted(byId)))
+  }
+  return replacements
+}
+
+/** The numbers that stand for `id` one after the other, until one comes again. */
+function chainFrom(
+  id: string,
+  replacements: ReadonlyMap<string, PublishedNumber>,
+): PublishedNumber[] {
+  const chain: PublishedNumber[] = []
+  let next = replacements.get(id)
+  while (next !== undefined && !chain.includes(next)) {
+    chain.push(next)
+    next = replacements.get(next.id)
+  }
+  return chain
+}
+
+function circleProblem(chain: readonly PublishedNumber[]): Problem[] {
+  const [first, ...rest] = chain
+  if (first === undefined) return []
+  const { file, line, column } = first
+  const common = {
+    level: 'error',
+    hint: '`replaces` names an older number, whose place this one takes',
+    file,
+    line,
+    column,
+  } as const
+  if (rest.length === 0)
+    return [
+      { ...common, rule: 'replaces-itself', text: `\`${first.name}\` cannot take its own place` },
+    ]
+  const ids = [...chain, first].map(({ id }) => `\`${id}\``).join(' → ')
+  return [
+    {
+      ...common,
+      rule: 'circle',
+      text: `these numbers take each other’s place in a circle: ${ids}`,
+      also: rest.map((one) => ({ file: one.file, line: one.line, column: one.column })),
+    },
+  ]
+}

@@ -1,0 +1,93 @@
+/**
+ * The results of a block as numbers of the ledger: `note/block.flow`, and for a cell of a table
+ * `note/block.legs.0.drop`. They rest on what the block was given and have its figures, at least two.
+ */
+import type { Calculator, NumberOutput, OutputValue } from '../../../calculators/define.ts'
+import { dimensions } from '../../quantity/index.ts'
+import type { Firmness, PublishedBlock } from '../published.ts'
+import { showWorked } from '../show.ts'
+import type { Evaluated, WorkContext } from './context.ts'
+
+/** What all results of a block come from. */
+interface Origin {
+  readonly rests: readonly string[]
+  readonly firmness: Firmness
+  readonly roots: readonly Evaluated[]
+}
+
+export function addResults(
+  ctx: WorkContext,
+  block: PublishedBlock,
+  calculator: Calculator,
+  outputs: Readonly<Record<string, OutputValue>>,
+  origin: Origin,
+): void {
+  for (const [name, value] of Object.entries(outputs)) {
+    const output = calculator.outputs[name]
+    if (output?.type === 'number') addResult(ctx, block, name, output, value, origin)
+    if (output?.type !== 'table' || typeof value !== 'object') continue
+    for (const [index, row] of value.entries())
+      for (const [column, cell] of Object.entries(output.columns))
+        if (cell.type === 'number')
+          addResult(ctx, block, `${name}.${index}.${column}`, cell, row[column], origin)
+  }
+}
+
+function addResult(
+  ctx: WorkContext,
+  block: PublishedBlock,
+  path: string,
+  output: NumberOutput,
+  computed: OutputValue,
+  { rests, firmness, roots }: Origin,
+): void {
+  const name = `${block.name}.${path}`
+  const id = `${block.note}/${name}`
+  const value = typeof computed === 'number' ? computed : null
+  const { vector, flavour, si } = dimensions[output.of]
+  const exact = output.exact === true
+  const figures = exact ? null : leastFigures(roots)
+  const quantity = value === null ? null : { value, vector, flavour, of: output.of }
+  const { units: systems } = ctx.published.site
+  ctx.done.numbers.set(id, {
+    quantity,
+    firmness,
+    figures,
+    given: exact,
+    unit: output.units[systems[0] === 'us' ? 1 : 0],
+  })
+  ctx.done.results.set(id, {
+    id,
+    note: block.note,
+    name,
+    kind: 'worked',
+    firmness,
+    value,
+    unit: si,
+    of: output.of,
+    vector,
+    flavour,
+    ...showWorked(quantity, output.units, systems, figures, exact),
+    figures,
+    ...(exact ? { exact } : {}),
+    plusMinus: null,
+    rests,
+    calculator: block.calculator,
+    block: block.id,
+    source: null,
+    instrument: null,
+    date: ctx.dates.get(block.note) ?? '',
+    file: block.file,
+    line: block.line,
+    column: 1,
+    now: value,
+  })
+}
+
+/** As few as the coarsest of what was measured or read; three when nothing limits them. */
+function leastFigures(roots: readonly Evaluated[]): number {
+  const counted = roots.flatMap(({ given, figures }) =>
+    given || figures === null ? [] : [figures],
+  )
+  return counted.length === 0 ? 3 : Math.max(2, Math.min(...counted))
+}

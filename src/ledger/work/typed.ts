@@ -1,0 +1,42 @@
+/**
+ * A number that was given as text: read by its field, when it goes into one, else by itself. What it
+ * was read as, and what is unusual about it, is said as a warning.
+ */
+import { parseQuantity } from '../../quantity/index.ts'
+import type { PublishedNumber } from '../published.ts'
+import { readNumber } from '../range.ts'
+import { resolutionOf } from '../show.ts'
+import {
+  fieldName,
+  report,
+  reportSlip,
+  unknownNumber,
+  type Evaluated,
+  type WorkContext,
+} from './context.ts'
+
+export function evaluateTyped(ctx: WorkContext, number: PublishedNumber): Evaluated {
+  const field = ctx.fields.get(number.id)
+  const typed = number.typed ?? ''
+  const read = field === undefined ? parseQuantity(typed) : readNumber(field, typed)
+  if (!read.ok) {
+    reportSlip(ctx, number, field === undefined ? '' : fieldName(number), read)
+    return unknownNumber
+  }
+  const quantity = 'quantity' in read ? read.quantity : read
+  if (quantity.remark !== undefined)
+    report(ctx, number, { rule: 'read-as', text: quantity.remark }, 'warning')
+  if ('unusual' in read) {
+    const text = `${fieldName(number)}: \`${quantity.typed}\` is ${read.unusual}`
+    report(ctx, number, { rule: 'unusual', text }, 'warning')
+  }
+  const kind = number.kind === 'worked' ? 'assumed' : number.kind
+  return {
+    quantity,
+    firmness: kind,
+    figures: Number.isFinite(quantity.figures) ? quantity.figures : null,
+    given: kind === 'chosen' || ctx.defaults.has(number.id),
+    unit: quantity.unit,
+    ...resolutionOf(quantity),
+  }
+}
