@@ -8,6 +8,7 @@
 import { coolantFields, coolantFinding, coolantOf } from '../coolant-fields.ts'
 import { propertiesOf, propertySource, volumeFraction } from '../coolant.ts'
 import { defineCalculator, type InputValues, type Level } from '../define.ts'
+import { heeding, wrongWay } from '../wrong-way.ts'
 
 /** Share of the loop that went in; common practice. */
 const fillPass = 0.97
@@ -277,13 +278,23 @@ export const loopVolume = defineCalculator({
       },
       {
         check: 'air',
-        level: airLevel,
-        text:
-          airLevel === 'unknown'
-            ? 'The air space of the tank, the volume or the expansion is not known.'
-            : airLevel === 'pass'
-              ? `The coolant rises by ${L(expansion)}; the tank has ${L(airSpace)} of air.`
-              : `The coolant rises by ${L(expansion)} and the tank has ${L(airSpace)} of air${airLevel === 'stop' ? ': it comes out of the cap' : ': little is left'}. A tank with ${L(airNeeded)} of air, or a lower cold mark.`,
+        ...heeding(
+          {
+            level: airLevel,
+            text:
+              airLevel === 'unknown'
+                ? 'The air space of the tank, the volume or the expansion is not known.'
+                : airLevel === 'pass'
+                  ? `The coolant rises by ${L(expansion)}; the tank has ${L(airSpace)} of air.`
+                  : `The coolant rises by ${L(expansion)} and the tank has ${L(airSpace)} of air${airLevel === 'stop' ? ': it comes out of the cap' : ': little is left'}. A tank with ${L(airNeeded)} of air, or a lower cold mark.`,
+          },
+          wrongWay(
+            say,
+            '°C',
+            ['coldest coolant', input.coldTemperature],
+            ['hottest coolant', input.hotTemperature],
+          ),
+        ),
         threshold: 'at least 1.5 times the expansion (watch), once (stop)',
       },
       {

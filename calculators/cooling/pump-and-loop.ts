@@ -23,6 +23,7 @@ import {
 import type { Mark } from '../plot.ts'
 import { atSpeed, parabola, throughPoints, type CurvePoint, type PumpCurve } from '../pump-curve.ts'
 import { findRoot } from '../solve.ts'
+import { heeding, wrongWay } from '../wrong-way.ts'
 
 const elbowK = 1.5
 const bendK = 0.4
@@ -592,13 +593,23 @@ export const pumpAndLoop = defineCalculator({
       },
       {
         check: 'coldStart',
-        level: coldLevel,
-        text:
-          coldLevel === 'stop'
-            ? cold.text
-            : coldLevel === 'unknown'
-              ? 'It cannot be told.'
-              : `At ${say(coldTemperature, '°C')} it is ${L(coldFlowLow)} if parts resist with viscosity, ${L(coldFlow)} if not, and ${L(flow)} warm${coldLevel === 'watch' ? ': keep the power low until it is warm' : ''}.`,
+        ...heeding(
+          {
+            level: coldLevel,
+            text:
+              coldLevel === 'stop'
+                ? cold.text
+                : coldLevel === 'unknown'
+                  ? 'It cannot be told.'
+                  : `At ${say(coldTemperature, '°C')} it is ${L(coldFlowLow)} if parts resist with viscosity, ${L(coldFlow)} if not, and ${L(flow)} warm${coldLevel === 'watch' ? ': keep the power low until it is warm' : ''}.`,
+          },
+          wrongWay(
+            say,
+            '°C',
+            ['temperature of a cold start', coldTemperature],
+            ['warm one', input.temperature],
+          ),
+        ),
         threshold: 'low end at least 50 % of the warm flow',
       },
       {

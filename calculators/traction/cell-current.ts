@@ -8,6 +8,7 @@
 import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
 import { exactly } from '../exactly.ts'
+import { heeding, wrongWay } from '../wrong-way.ts'
 
 /** Of the open voltage; common practice. */
 const sagWatch = 0.08
@@ -426,6 +427,27 @@ export const cellCurrent = defineCalculator({
         : { level: 'unknown', text: `The ${which} ${input.asked} is not given.` }
     }
     const c = (value: number | undefined) => `${say(value, '')} C`
+    const order =
+      input.asked === 'power'
+        ? wrongWay(say, 'kW', ['steady power', input.steadyPower], ['peak power', input.peakPower])
+        : wrongWay(
+            say,
+            'A',
+            ['steady current', input.steadyCurrent],
+            ['peak current', input.peakCurrent],
+          )
+    const rates = wrongWay(
+      say,
+      '',
+      ['steady limit in capacities an hour', input.steadyRate],
+      ['pulse limit', input.pulseRate],
+    )
+    const window = wrongWay(
+      say,
+      'V',
+      ['lowest cell voltage', input.cellMinimum],
+      ['cell voltage at rest', input.cellVoltage],
+    )
     const steady = (): Said => {
       if (output.steady === undefined || output.steadyC === undefined) return missing('steady')
       const words = `Steady, the cells give ${say(output.steady, 'A')}, ${c(output.steadyC)}; they may give ${say(output.steadyMost, 'A')}`
@@ -491,16 +513,20 @@ export const cellCurrent = defineCalculator({
             text: `The resistance is for ${say(input.resistanceAt, '°C')}, the cell is at ${say(input.temperature, '°C')}: cold cells have several times as much. Use the figure for the cold.`,
           }
     return [
-      { check: 'steady', ...steady(), threshold: `at most ${c(input.steadyRate)} (stop)` },
+      {
+        check: 'steady',
+        ...heeding(steady(), order),
+        threshold: `at most ${c(input.steadyRate)} (stop)`,
+      },
       {
         check: 'peak',
-        ...peak(),
+        ...heeding(peak(), order, rates),
         threshold: `at most ${c(input.steadyRate)} (watch), the sheet’s pulse and its time (stop)`,
       },
-      { check: 'sag', ...sag(), threshold: 'at most 8 % (watch), 15 % (stop)' },
+      { check: 'sag', ...heeding(sag(), order), threshold: 'at most 8 % (watch), 15 % (stop)' },
       {
         check: 'lowest',
-        ...lowest(),
+        ...heeding(lowest(), window),
         threshold: `at least ${say(input.cellMinimum, 'V')} a cell (stop)`,
       },
       {

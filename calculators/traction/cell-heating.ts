@@ -8,6 +8,7 @@
 import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
 import { exactly } from '../exactly.ts'
+import { heeding, wrongWay } from '../wrong-way.ts'
 
 /** K absolute, 45 °C; common practice. */
 const warmWatch = 318.15
@@ -429,6 +430,19 @@ export const cellHeating = defineCalculator({
       level: 'stop',
       text: 'On paper the cells pass 150 °C: this current is far too high for them.',
     }
+    // Charging is the narrower of the two on every sheet.
+    const limits = wrongWay(
+      say,
+      '°C',
+      ['lowest temperature for discharging', input.dischargeFrom],
+      ['lowest for charging', input.chargeFrom],
+    )
+    const window = wrongWay(
+      say,
+      'V',
+      ['lowest cell voltage', input.cellMinimum],
+      ['cell voltage at rest', input.cellVoltage],
+    )
     const discharge = (): Said => {
       const words = `The cells start at ${degrees(input.start)}; they may be discharged from ${degrees(input.dischargeFrom)}`
       return input.start >= input.dischargeFrom
@@ -507,7 +521,7 @@ export const cellHeating = defineCalculator({
     return [
       {
         check: 'discharge',
-        ...discharge(),
+        ...heeding(discharge(), limits),
         threshold: `at least ${degrees(input.dischargeFrom)} (stop)`,
       },
       { check: 'regeneration', ...regeneration(), threshold: `none below ${limit} (stop)` },
@@ -523,7 +537,7 @@ export const cellHeating = defineCalculator({
       },
       {
         check: 'cold',
-        ...cold(),
+        ...heeding(cold(), window),
         threshold: 'at most 80 % (watch), 100 % (stop) of what the cells give cold',
       },
       {

@@ -7,6 +7,7 @@
  */
 import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
+import { heeding, wrongWay } from '../wrong-way.ts'
 
 /** V; common practice. */
 const restWatch = 0.01
@@ -255,6 +256,12 @@ export const cellSpread = defineCalculator({
     type Said = Pick<Finding, 'level' | 'text'>
     const { restSpread = Infinity } = output
     const weakest = `“${output.weakest ?? ''}”`
+    const window = wrongWay(
+      say,
+      'V',
+      ['lowest voltage allowed', input.lowest],
+      ['highest', input.highest],
+    )
     const limits = (): Said => {
       const outside = input.cells.find((cell) =>
         [cell.rest, cell.charge, cell.discharge].some(
@@ -321,7 +328,7 @@ export const cellSpread = defineCalculator({
     return [
       {
         check: 'limits',
-        ...limits(),
+        ...heeding(limits(), window),
         threshold: `${say(input.lowest, 'V')} to ${say(input.highest, 'V')} (stop)`,
       },
       { check: 'rest', ...rest(), threshold: 'at most 10 mV (watch), 30 mV (stop)' },

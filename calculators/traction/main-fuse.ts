@@ -12,6 +12,7 @@ import { exactly } from '../exactly.ts'
 import { logLog } from '../log-log.ts'
 import { tractionFuseRatings } from '../tables/traction-fuse-ratings.ts'
 import { flexiblePerMetre, heated } from '../wire.ts'
+import { heeding, wrongWay } from '../wrong-way.ts'
 
 /** RMS current of the drive over the fuse rating; common practice. */
 const loadWatch = 0.7
@@ -663,6 +664,30 @@ export const mainFuse = defineCalculator({
         : { level: 'stop', text: `${words}: it arcs on. Fit one for more.` }
     }
     const enough = `at least ${volts(input.voltage)} DC (stop)`
+    const window = wrongWay(
+      say,
+      'V',
+      ['lowest pack voltage', input.lowVoltage],
+      ['highest', input.voltage],
+    )
+    const cells = wrongWay(
+      say,
+      'mΩ',
+      ['lowest cell resistance', input.cellResistance],
+      ['highest', input.coldResistance],
+    )
+    const currents = wrongWay(
+      say,
+      'A',
+      ['RMS current of the drive', input.running],
+      ['peak current', input.peak],
+    )
+    const breaking = wrongWay(
+      say,
+      'kA',
+      ['current the fuse breaks from', input.minimumBreaking],
+      ['current it breaks up to', input.interrupt],
+    )
     const direct = (): Said =>
       input.current === 'dc'
         ? { level: 'pass', text: 'Fuse and contactor have DC ratings.' }
@@ -820,11 +845,15 @@ export const mainFuse = defineCalculator({
             }
           : { level: 'pass', text: 'The fuse sits at its source.' }
     return [
-      { check: 'voltage', ...voltage('fuse', input.fuseVoltage), threshold: enough },
+      {
+        check: 'voltage',
+        ...heeding(voltage('fuse', input.fuseVoltage), window),
+        threshold: enough,
+      },
       { check: 'direct', ...direct(), threshold: 'DC ratings on both (stop)' },
       {
         check: 'interrupt',
-        ...interrupt(),
+        ...heeding(interrupt(), cells),
         threshold: `more than ${say(prospective, 'kA')} (stop)`,
       },
       {
@@ -838,10 +867,14 @@ export const mainFuse = defineCalculator({
         threshold: 'fuse at most what cable and every part carry (stop)',
       },
       { check: 'loading', ...loading(), threshold: 'at most 70 % (watch), 85 % (stop)' },
-      { check: 'peak', ...peak(), threshold: 'at most 50 % (watch), 80 % (stop)' },
+      {
+        check: 'peak',
+        ...heeding(peak(), currents),
+        threshold: 'at most 50 % (watch), 80 % (stop)',
+      },
       {
         check: 'weakest',
-        ...weakest(),
+        ...heeding(weakest(), window, cells, breaking),
         threshold: 'at least the fuse’s minimum (stop; watch with a contactor)',
       },
       { check: 'constant', ...constant(), threshold: 'at most what the fuse was tested at (stop)' },

@@ -8,6 +8,7 @@
 import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
 import { exactly } from '../exactly.ts'
+import { heeding, wrongWay } from '../wrong-way.ts'
 
 /** Of a part's highest voltage; common practice. */
 const headroom = 0.97
@@ -343,6 +344,16 @@ export const packLayout = defineCalculator({
             text: 'Lowest, nominal and full voltage of the cell are not in rising order: read its sheet again.',
           }
     }
+    const windows = input.parts
+      .map(({ name, least, most }) =>
+        wrongWay(
+          say,
+          'V',
+          [`voltage “${name}” works from`, least],
+          ['highest voltage it may see', most],
+        ),
+      )
+      .find((said) => said !== undefined)
     const top = (): Said => {
       const { share, tightest } = output
       if (share === undefined || tightest === undefined)
@@ -386,10 +397,14 @@ export const packLayout = defineCalculator({
             }
     return [
       { check: 'cell', ...cell(), threshold: 'whole cells, lowest < nominal < full (stop)' },
-      { check: 'highest', ...top(), threshold: 'at most 97 % (watch), 100 % (stop) of each part' },
+      {
+        check: 'highest',
+        ...heeding(top(), windows),
+        threshold: 'at most 97 % (watch), 100 % (stop) of each part',
+      },
       {
         check: 'lowest',
-        ...bottom(),
+        ...heeding(bottom(), windows),
         threshold: 'the empty pack at or above each part’s lower limit (watch)',
       },
       { check: 'line', ...line(), threshold: 'not hidden by the nominal voltage: 60 V (watch)' },

@@ -8,6 +8,7 @@
 import { gravity, standardPressure } from '../air.ts'
 import { defineCalculator } from '../define.ts'
 import type { InputValues, NumberOutput } from '../define.ts'
+import { heeding, wrongWay } from '../wrong-way.ts'
 
 /** Common practice: iron above this, K: linings fade, then glaze and boil the fluid. */
 const hot = { pass: 573.15, stop: 673.15 } as const
@@ -427,6 +428,9 @@ export const brakeEnergy = defineCalculator({
     const leak = input.leak
     const eff = output.efficiency
     const least = service[input.firstUsed]
+    const switched = none
+      ? undefined
+      : wrongWay(say, 'kPa', ['pump’s start', input.cutIn], ['pump’s stop', input.cutOut])
     const brakes =
       eff === undefined ? 'unknown' : eff < least ? 'stop' : eff < service.later ? 'watch' : 'pass'
     const park = output.parking
@@ -457,20 +461,25 @@ export const brakeEnergy = defineCalculator({
       },
       {
         check: 'supply',
-        level: none
-          ? 'pass'
-          : start === undefined
-            ? 'unknown'
-            : start >= supply.pass
+        ...heeding(
+          {
+            level: none
               ? 'pass'
-              : start >= supply.stop
-                ? 'watch'
-                : 'stop',
-        text: none
-          ? noServo
-          : start === undefined
-            ? 'The vacuum at which the pump starts is not given.'
-            : `The pump starts at ${say(start, 'kPa')}${start >= supply.pass ? '.' : start >= supply.stop ? ', the low end of what servos are made for. Set it to 61 kPa if the pump allows.' : ': the servo runs below what it is made for. Set the switch higher.'}`,
+              : start === undefined
+                ? 'unknown'
+                : start >= supply.pass
+                  ? 'pass'
+                  : start >= supply.stop
+                    ? 'watch'
+                    : 'stop',
+            text: none
+              ? noServo
+              : start === undefined
+                ? 'The vacuum at which the pump starts is not given.'
+                : `The pump starts at ${say(start, 'kPa')}${start >= supply.pass ? '.' : start >= supply.stop ? ', the low end of what servos are made for. Set it to 61 kPa if the pump allows.' : ': the servo runs below what it is made for. Set the switch higher.'}`,
+          },
+          switched,
+        ),
         threshold: 'at least 61 kPa, 18 inHg (watch), 54 kPa, 16 inHg (stop)',
       },
       {

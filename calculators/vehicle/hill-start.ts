@@ -7,6 +7,7 @@
 import { airDensity, gravity } from '../air.ts'
 import { defineCalculator } from '../define.ts'
 import type { InputValues, NumberOutput } from '../define.ts'
+import { heeding, wrongWay } from '../wrong-way.ts'
 
 /** Common practice: of the wanted starting grade, the part below which it is not fit for a hill. */
 const leastStart = 0.75
@@ -493,13 +494,23 @@ export const hillStart = defineCalculator({
       },
       {
         check: 'climb',
-        level: climb,
-        text:
-          use === undefined
-            ? `${takes}; the motor’s continuous power is not given. Take it from the sheet, not the peak figure.`
-            : climb === 'pass'
-              ? `${takes}, ${say(use, '%')} of the continuous power.`
-              : `${takes}, ${say(use, '%')} of the continuous power: ${climb === 'watch' ? 'short hills only.' : 'it cuts back or overheats.'} ${instead}.`,
+        ...heeding(
+          {
+            level: climb,
+            text:
+              use === undefined
+                ? `${takes}; the motor’s continuous power is not given. Take it from the sheet, not the peak figure.`
+                : climb === 'pass'
+                  ? `${takes}, ${say(use, '%')} of the continuous power.`
+                  : `${takes}, ${say(use, '%')} of the continuous power: ${climb === 'watch' ? 'short hills only.' : 'it cuts back or overheats.'} ${instead}.`,
+          },
+          wrongWay(
+            say,
+            'kW',
+            ['continuous power', input.continuousPower],
+            ['peak power', input.peakPower],
+          ),
+        ),
         threshold: 'at most 100 % of the continuous power (watch), 125 % (stop)',
       },
       {

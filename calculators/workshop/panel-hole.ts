@@ -8,6 +8,7 @@ import { defineCalculator, type Finding, type InputValues } from '../define.ts'
 import { bundleRows } from '../tables/bundle-diameters.ts'
 import { clearanceHoles } from '../tables/clearance-holes.ts'
 import { glandHoles } from '../tables/gland-holes.ts'
+import { heeding, wrongWay } from '../wrong-way.ts'
 
 /** Bundle over the grommet's bore; common practice. */
 const fillWatch = 0.9
@@ -382,6 +383,24 @@ export const panelHole = defineCalculator({
           }
         : { level: 'pass', text: `${words} and go through ${say(most, 'mm')}.` }
     }
+    const groove =
+      purpose === 'grommet'
+        ? wrongWay(
+            say,
+            'mm',
+            ['grommet’s bore', input.bore],
+            ['diameter in its groove', input.groove],
+          )
+        : undefined
+    const range =
+      purpose === 'gland'
+        ? wrongWay(
+            say,
+            'mm',
+            ['thinnest cable of the gland', input.least],
+            ['thickest', input.most],
+          )
+        : groove
     const [low, high, stop] = looseness[purpose]
     const made = (): Said => {
       if (hole === undefined)
@@ -452,7 +471,7 @@ export const panelHole = defineCalculator({
     return [
       {
         check: 'through',
-        ...through(),
+        ...heeding(through(), range),
         threshold:
           purpose === 'grommet'
             ? 'at most 90 % of the bore across (watch), all of it (stop)'
@@ -460,7 +479,7 @@ export const panelHole = defineCalculator({
       },
       {
         check: 'drill',
-        ...made(),
+        ...heeding(made(), groove),
         threshold: `${say(low, 'mm')} to ${say(high, 'mm')} over the hole due (watch), ${say(stop, 'mm')} (stop)`,
       },
       {

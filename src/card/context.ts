@@ -12,8 +12,10 @@ import type {
   PublishedNumber,
   UnitSystem,
 } from '../ledger/published.ts'
+import { lookupOf } from './lookup.ts'
 
 export interface CardContext {
+  readonly published: Published
   readonly units: readonly UnitSystem[]
   readonly page: string | undefined
   number(id: string): PublishedNumber | undefined
@@ -38,24 +40,17 @@ export interface ContextOptions {
 }
 
 export function contextOf(published: Published, options: ContextOptions): CardContext {
-  const numbers = new Map(published.numbers.map((number) => [number.id, number]))
-  const blocks = new Map(published.blocks.map((block) => [block.id, block]))
-  const notes = new Map(published.notes.map((note) => [note.slug, note]))
-  const later = new Map<string, PublishedNumber>()
-  for (const number of published.numbers) {
-    if (number.replaces === undefined) continue
-    const known = later.get(number.replaces)
-    if (known === undefined || known.date <= number.date) later.set(number.replaces, number)
-  }
+  const lookup = lookupOf(published)
   const root = options.base.replace(/\/+$/, '')
   return {
+    published,
     units: published.site.units,
     page: options.page,
-    number: (id) => numbers.get(id),
-    block: (id) => blocks.get(id),
-    note: (slug) => notes.get(slug),
+    number: (id) => lookup.numbers.get(id),
+    block: (id) => lookup.blocks.get(id),
+    note: (slug) => lookup.notes.get(slug),
     calculator: (id) => options.calculators.get(id),
-    replacedBy: (id) => later.get(id),
+    replacedBy: (id) => lookup.replacedBy(id),
     href: (path) => root + path,
     builder:
       options.builder === undefined

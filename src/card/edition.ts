@@ -4,13 +4,15 @@
  * everywhere. Not for security: FNV-1a, 32 bits.
  */
 import type { Published } from '../ledger/published.ts'
+import { lookupOf } from './lookup.ts'
 
 export function editionOf(published: Published, slug: string): string {
-  const numbers = published.numbers
-    .filter((number) => number.note === slug)
+  const lookup = lookupOf(published)
+  const numbers = lookup
+    .numbersOf(slug)
     .map(({ id, value, shown, now }) => [id, value, shown, now])
-  const blocks = published.blocks
-    .filter((block) => block.note === slug)
+  const blocks = lookup
+    .blocksOf(slug)
     .map(({ id, verdict, provisional, accepted }) => [id, verdict, provisional, accepted])
   let hash = 0x811c9dc5
   for (const byte of new TextEncoder().encode(JSON.stringify([numbers, blocks]))) {

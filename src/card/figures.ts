@@ -144,7 +144,9 @@ function figureHtml(label: string, symbol: string | undefined, cell: Cell): stri
 }
 
 /** More columns than this do not fit in half a card, nor side by side on a phone. */
-const mostColumns = 3
+const mostInHalf = 3
+/** More than this do not fit in a card: each row then stands by itself at any width. */
+const mostInCard = 6
 
 interface Table {
   readonly html: string
@@ -156,7 +158,8 @@ function tableHtml(
   heads: readonly string[],
   rows: readonly (readonly Cell[])[],
 ): Table {
-  const wide = heads.length > mostColumns
+  const wide = heads.length > mostInHalf
+  const kind = heads.length > mostInCard ? 'rows many' : wide ? 'rows' : 'rows few'
   const head = heads.map((text) => `<th scope="col">${escape(text)}</th>`)
   const body = rows.map((cells) => {
     const columns = cells.map((cell, index) => {
@@ -166,7 +169,7 @@ function tableHtml(
     })
     return `<tr>${columns.join('')}</tr>`
   })
-  const html = `<table class="${wide ? 'rows' : 'rows few'}"><caption>${escape(caption)}</caption><thead><tr>${head.join('')}</tr></thead><tbody>${body.join('')}</tbody></table>`
+  const html = `<table class="${kind}"><caption>${escape(caption)}</caption><thead><tr>${head.join('')}</tr></thead><tbody>${body.join('')}</tbody></table>`
   return { html, wide }
 }
 

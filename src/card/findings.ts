@@ -4,6 +4,7 @@
  */
 import type { Calculator } from '../../calculators/define.ts'
 import type { PublishedBlock, PublishedFinding } from '../ledger/published.ts'
+import { sentenceHtml } from './firm.ts'
 import { escape } from './html.ts'
 import { levelWords, verdictName, verdictWords, type VerdictName } from './words.ts'
 
@@ -23,8 +24,8 @@ export function findingsHtml(
     const title = calculator?.checks[finding.check]?.title ?? finding.check
     return [
       `<li class="finding"><strong class="verdict verdict-${finding.level}">${levelWords[finding.level]}</strong>`,
-      `<div><p><b>${escape(title)}.</b> ${escape(finding.text)}</p>`,
-      `<p class="basis">Limit: ${escape(finding.threshold)}. ${escape(basisWords(finding.basis))}</p></div></li>`,
+      `<div><p><b>${escape(title)}.</b> ${sentenceHtml(finding.text)}</p>`,
+      `<p class="basis">Limit: ${sentenceHtml(finding.threshold)}. ${sentenceHtml(basisWords(finding.basis))}</p></div></li>`,
     ].join('')
   })
   return `<ul class="findings">${items.join('')}</ul>`

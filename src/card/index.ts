@@ -2,19 +2,28 @@
  * Everything that writes a published number as HTML: pure functions of the published ledger, called
  * by the build, by the browser after a reader's change, and by `verify`.
  */
-export { blockHtml, type BlockOptions, type Mode } from './block.ts'
+export { blockHtml, type BlockOptions } from './block.ts'
+export { type Mode } from './card.ts'
 export { contextOf, type CardContext, type ContextOptions } from './context.ts'
 export { editionOf } from './edition.ts'
 export { findingsHtml, frameHtml, verdictHtml } from './findings.ts'
-export { hazardElementId, hazardLineHtml, hazardsHtml } from './hazards.ts'
-export { escape, idOf } from './html.ts'
+export { hazardElementId, hazardLineHtml, hazardsHtml, panelHtml } from './hazards.ts'
+export { firm } from './firm.ts'
+export { escape, idOf, symbolsHtml } from './html.ts'
+export { lookupOf, type Lookup } from './lookup.ts'
 export { markHtml } from './mark.ts'
 export { dataHtml, numberHtml, storyHref, storyId, textOf, type NumberOptions } from './number.ts'
+export { calculatorItemHtml, outsideHtml, usesHtml } from './outside.ts'
+export { countsHtml, guessListHtml, noteItemHtml } from './note-list.ts'
+export { numberCountHtml, numberTableHtml } from './number-list.ts'
 export { plotHtml } from './plot-table.ts'
 export { plotSvg } from './plot.ts'
 export { givenIds, guessesOf, movedBy, rootsOf } from './rests.ts'
 export { originHtml, placeHref, valueHtml } from './origin.ts'
+export { standardTableHtml, tableSourceText } from './standard-table.ts'
 export { storiesHtml } from './stories.ts'
+export { guessesIn, tallyHtml } from './tally.ts'
+export { stripText, titleBlockHtml } from './title-block.ts'
 export {
   capital,
   count,

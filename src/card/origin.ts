@@ -4,6 +4,7 @@
  */
 import type { Expression, PublishedNumber } from '../ledger/published.ts'
 import type { CardContext } from './context.ts'
+import { firm, sentenceHtml } from './firm.ts'
 import { escape } from './html.ts'
 import { dataHtml, nameOf, nowText, storyHref, textOf } from './number.ts'
 import { movedBy } from './rests.ts'
@@ -44,9 +45,14 @@ function noteLink(slug: string, ctx: CardContext): string {
     : `<a href="${escape(ctx.href(`/notes/${slug}/`))}">${escape(note.title)}</a>`
 }
 
+/** `± 0.1 A`, all of it on one line. */
+function withinText(plusMinus: string): string {
+  return firm(plusMinus.replace(/^±?\s*/, '±\u00a0'))
+}
+
 function sentence(text: string): string {
   const first = text.charAt(0).toUpperCase() + text.slice(1)
-  return escape(/[.!?]$/.test(first) ? first : `${first}.`)
+  return sentenceHtml(/[.!?]$/.test(first) ? first : `${first}.`)
 }
 
 function sourceHtml(number: PublishedNumber): string {
@@ -64,10 +70,10 @@ function sourceHtml(number: PublishedNumber): string {
 function measuredHtml(number: PublishedNumber): string {
   const { instrument } = number
   if (instrument === null && number.kind !== 'reading') return ''
-  const within =
-    instrument?.plusMinus === undefined ? '' : ` (${instrument.plusMinus.replace(/^±?\s*/, '± ')})`
-  const by = instrument === null ? '' : ` with ${instrument.title}${within}`
-  return sentence(`measured ${dateWords(number.date)}${by}`)
+  const measured = `Measured ${escape(dateWords(number.date))}.`
+  if (instrument === null) return measured
+  const { title, plusMinus } = instrument
+  return `${measured} ${sentence(`instrument: ${title}${plusMinus === undefined ? '' : ` (${withinText(plusMinus)})`}`)}`
 }
 
 /** The number that an input was given by name. */
@@ -100,7 +106,7 @@ function comparedHtml(number: PublishedNumber, ctx: CardContext): string {
   if (point) return `Compared with the prediction, ${link}.`
   const share = ((number.value - predicted.value) / Math.abs(predicted.value)) * 100
   const size = Math.abs(share).toFixed(Math.abs(share) < 10 ? 1 : 0)
-  const words = Number(size) === 0 ? 'the same as' : `${size} % ${share > 0 ? 'above' : 'below'}`
+  const words = Number(size) === 0 ? 'the same as' : `${size}\u00a0% ${share > 0 ? 'above' : 'below'}`
   return `Compared with the prediction: ${words} ${link}.`
 }
 
@@ -146,7 +152,7 @@ export function placeHref(number: PublishedNumber, ctx: CardContext): string | u
 
 export function valueHtml(number: PublishedNumber, ctx: CardContext): string {
   const within =
-    number.plusMinusShown === undefined ? '' : ` ${number.plusMinusShown.replace(/^±?\s*/, '± ')}`
+    number.plusMinusShown === undefined ? '' : ` ${withinText(number.plusMinusShown)}`
   const other = number.shownOther === undefined ? '' : ` (${number.shownOther})`
   const before = ctx.builder?.number(number.id)
   const yours =

@@ -5,6 +5,7 @@
 import { formatQuantity } from '../quantity/index.ts'
 import type { Axis, Plot } from '../../calculators/plot.ts'
 import { converter, unitOfAxis } from './axes.ts'
+import { sentenceHtml } from './firm.ts'
 import { escape } from './html.ts'
 import { keyOf } from './shapes.ts'
 import { plotSvg, type PlotOptions } from './plot.ts'
@@ -36,7 +37,7 @@ export function plotTableHtml(plot: Plot, options: PlotOptions): string {
       ...(mark.kind === 'limit-y' ? [] : [xText(mark.x)]),
       ...(mark.kind === 'limit-x' ? [] : [yText(mark.y)]),
     ]
-    return `<li>${escape(mark.label)}: ${parts.join(', ')}</li>`
+    return `<li>${sentenceHtml(mark.label)}: ${parts.join(', ')}</li>`
   })
   return [
     '<details class="plot-data"><summary>The numbers of this drawing</summary><div class="plot-tables">',
@@ -55,5 +56,5 @@ function keyHtml(plot: Plot): string {
 export function plotHtml(plot: Plot, options: PlotOptions): string {
   const svg = plotSvg(plot, options)
   if (svg === '') return ''
-  return `<figure class="drawing" data-plot="${options.id}">${svg}${keyHtml(plot)}<figcaption><b>${escape(plot.title)}.</b> ${escape(plot.caption)}</figcaption></figure>${plotTableHtml(plot, options)}`
+  return `<figure class="drawing" data-plot="${options.id}">${svg}${keyHtml(plot)}<figcaption><b>${escape(plot.title)}.</b> ${sentenceHtml(plot.caption)}</figcaption></figure>${plotTableHtml(plot, options)}`
 }

@@ -16,8 +16,9 @@ function howHtml(number: PublishedNumber): string {
   return `${markHtml(number, { spoken: false })}${howWords(number)}`
 }
 
-function placeText({ file, line }: PublishedNumber | PublishedBlock): string {
-  return `<code>${escape(file.slice(file.lastIndexOf('/') + 1))}:${line}</code>`
+/** All rows are of one file, which the caption names. */
+function placeText({ line }: PublishedNumber | PublishedBlock): string {
+  return `line\u00a0${line}`
 }
 
 function rowHtml(number: PublishedNumber, ctx: CardContext): string {
@@ -75,13 +76,14 @@ function blockBody(id: string, numbers: readonly PublishedNumber[], ctx: CardCon
   const title =
     block === undefined
       ? escape(nameOf(id))
-      : `<a href="#${block.name}">${escape(block.title)}</a> ${placeText(block)}`
+      : `<a href="#${block.name}">${escape(block.title)}</a>, ${placeText(block)}`
   const rows = numbers.filter((number) => !isTableResult(number)).toSorted(byField(id, ctx))
   return `<tbody><tr class="group" id="${storyId(id)}"><th colspan="6" scope="rowgroup">${title}</th></tr>${gatheredHtml(rows, ctx)}</tbody>`
 }
 
 export function storiesHtml(numbers: readonly PublishedNumber[], ctx: CardContext): string {
-  if (numbers.length === 0) return ''
+  const [first] = numbers
+  if (first === undefined) return ''
   const groups = Map.groupBy(numbers.toSorted(byPlace), ({ block }) => block ?? '')
   const own = (groups.get('') ?? []).map((number) => rowHtml(number, ctx)).join('')
   const blocks = [...groups].flatMap(([id, members]) =>
@@ -89,7 +91,7 @@ export function storiesHtml(numbers: readonly PublishedNumber[], ctx: CardContex
   )
   const heads = ['Number', 'Value', 'How', 'Where from', 'Rests on', 'Place']
   return [
-    '<table class="stories"><caption>Every number of this note, and where it comes from</caption>',
+    '<table class="stories"><caption>Every number of this note, and where it comes from. Places are lines of <code>', escape(first.file), '</code>.</caption>',
     `<thead><tr>${heads.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead>`,
     own === ''
       ? ''

@@ -12,7 +12,7 @@ await run(async (root, words) => {
   console.log(
     wrong.length === 0
       ? 'verified: everything shown is what its numbers give'
-      : `${wrong.length} differences`,
+      : `${wrong.length} difference${wrong.length === 1 ? '' : 's'}`,
   )
   return wrong.length === 0 ? 0 : 1
 })

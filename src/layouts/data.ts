@@ -2,13 +2,17 @@
  * What pages draw on: the published ledger, every calculator, and the questions that more than one
  * page asks of them. Nothing is worked out here.
  */
-import { published } from 'virtual:worked-notes'
+import { base, published } from 'virtual:worked-notes'
 import type { Calculator } from '../../calculators/define.ts'
 import { calculators as registry } from '../../calculators/index.ts'
-import { contextOf, verdictName, type CardContext, type VerdictName } from '../card/index.ts'
+import type { Table } from '../../calculators/tables/define.ts'
+import { tables as tableRegistry } from '../../calculators/tables/index.ts'
+import { tablesRead } from '../../calculators/tables/readers.ts'
+import { contextOf, lookupOf, type CardContext } from '../card/index.ts'
 import type { PublishedBlock, PublishedNote, PublishedNumber } from '../ledger/published.ts'
-import { phases } from '../ledger/site-file.ts'
+import { phases, phaseWords } from '../ledger/site-file.ts'
 
+export { phaseWords }
 export const { site } = published
 
 const loaded = await Promise.all(
@@ -19,18 +23,18 @@ const loaded = await Promise.all(
 )
 export const calculators: ReadonlyMap<string, Calculator> = new Map(loaded)
 
+export const tables: readonly Table[] = await Promise.all(
+  Object.values(tableRegistry).map((load) => load()),
+)
+
 export function pageContext(page?: string): CardContext {
-  return contextOf(published, { base: import.meta.env.BASE_URL, page, calculators })
+  return contextOf(published, { base, page, calculators })
 }
 
 /** Notes in the order they were written. */
 export const notes: readonly PublishedNote[] = published.notes.toSorted(
   (a, b) => a.date.localeCompare(b.date, 'en') || (a.slug < b.slug ? -1 : 1),
 )
-
-export function phaseWords(phase: string): string {
-  return phases[phase] ?? phase
-}
 
 export interface PhaseOfNotes {
   readonly phase: string
@@ -51,32 +55,19 @@ export function notesByPhase(): readonly PhaseOfNotes[] {
 }
 
 export function blocksOf(slug: string): readonly PublishedBlock[] {
-  return published.blocks.filter(({ note }) => note === slug).toSorted((a, b) => a.line - b.line)
+  return lookupOf(published).blocksOf(slug)
 }
 
 export function numbersOf(slug: string): readonly PublishedNumber[] {
-  return published.numbers.filter(({ note }) => note === slug)
+  return lookupOf(published).numbersOf(slug)
 }
 
-/** Guesses that the author or a calculator made: roots of kind `assumed`. */
-export function guessesIn(slug: string): readonly PublishedNumber[] {
-  return numbersOf(slug).filter(({ kind, rests }) => kind === 'assumed' && rests.length === 0)
+/** The calculators that work with a standard table. */
+export function readersOf(table: string): readonly Calculator[] {
+  return [...calculators.values()].filter(({ id }) => tablesRead[id]?.includes(table))
 }
 
-const worstFirst: readonly VerdictName[] = [
-  'stop',
-  'accepted',
-  'unknown',
-  'watch',
-  'provisional',
-  'pass',
-]
-
-/** How many blocks have which verdict, worst first. */
-export function tally(
-  blocks: readonly PublishedBlock[],
-): readonly (readonly [VerdictName, number])[] {
-  return worstFirst
-    .map((name) => [name, blocks.filter((block) => verdictName(block) === name).length] as const)
-    .filter(([, many]) => many > 0)
+/** The standard tables that a calculator works with. */
+export function tablesOf(calculator: string): readonly Table[] {
+  return tables.filter(({ id }) => tablesRead[calculator]?.includes(id))
 }

@@ -4,19 +4,17 @@
  * as it is and put back as it was.
  */
 import type { Calculator } from '../../calculators/define.ts'
-import { blockHtml } from '../card/block.ts'
+import { cardHtml, type CardParts } from '../card/card.ts'
 import { contextOf, type CardContext } from '../card/context.ts'
-import { hazardElementId } from '../card/hazards.ts'
+import type { drawingHtml } from '../card/drawing.ts'
+import type { cardHazardsHtml } from '../card/hazards.ts'
 import { numberHtml } from '../card/number.ts'
-import { storiesHtml } from '../card/stories.ts'
-import type { Published } from '../ledger/published.ts'
+import type { Published, PublishedBlock } from '../ledger/published.ts'
 
-/** Everything that a page needs to work its figures. */
-export interface Bench {
+/** The builder's figures, and how to work them. */
+export interface PageOfFigures {
+  /** The part of the ledger that the page stands on. */
   readonly published: Published
-  /** The part worked here, and the same worked without any change. */
-  readonly part: Published
-  readonly unchanged: Published
   readonly calculators: ReadonlyMap<string, Calculator>
   readonly base: string
   readonly page: string
@@ -30,38 +28,88 @@ interface Place {
 
 const places = new Map<Element, Place>()
 
-export function show(
-  ready: Bench,
+/** `current`: false when newer figures were entered while something was fetched; nothing is shown then. */
+export async function show(
+  ready: PageOfFigures,
   yours: Published,
   changed: ReadonlySet<string>,
   moved: ReadonlySet<string>,
-): void {
+  current: () => boolean,
+): Promise<boolean> {
   const { base, page, calculators } = ready
   const ctx = contextOf(yours, { base, page, calculators, builder: ready.published })
-  for (const card of document.querySelectorAll<HTMLElement>('work-card')) {
+  const cards = [...document.querySelectorAll<HTMLElement>('work-card')]
+  const blocks = cards.flatMap((card) => ctx.block(card.dataset.block ?? '') ?? [])
+  const stories = document.querySelector('[data-stories]')
+  const [makers, storiesHtml] = await Promise.all([
+    makersFor(blocks.filter(({ id }) => changed.has(id)), ctx),
+    stories && import('../card/stories.ts').then((module) => module.storiesHtml),
+  ])
+  if (!current()) return false
+  // From here on at once, so that no reader sees half of it.
+  for (const card of cards) {
     const block = ctx.block(card.dataset.block ?? '')
     const section = places.get(card)?.current ?? card.querySelector(':scope > .card')
     if (block === undefined || section === null) continue
     if (!changed.has(block.id)) restore(card)
-    else {
-      const panels = block.hazards.filter((hazard) => missingPanel(hazard))
-      put(card, section, blockHtml(block, ctx, 'yours', { panels }))
-    }
+    else
+      put(card, section, cardHtml(block, ctx, 'yours', partsOf(block, section, ctx, makers)))
   }
   showNumbers(ctx, moved)
-  const stories = document.querySelector('[data-stories]')
-  if (stories?.firstElementChild) {
+  if (stories?.firstElementChild && storiesHtml) {
     const own = yours.numbers.filter(({ note }) => note === page)
     put(stories, places.get(stories)?.current ?? stories.firstElementChild, storiesHtml(own, ctx))
   }
+  return true
+}
+
+/** Fetched only where a card needs them. */
+interface Makers {
+  readonly drawingHtml: typeof drawingHtml | undefined
+  readonly cardHazardsHtml: typeof cardHazardsHtml | undefined
+}
+
+async function makersFor(blocks: readonly PublishedBlock[], ctx: CardContext): Promise<Makers> {
+  const draws = blocks.some(({ calculator }) => ctx.calculator(calculator)?.plot !== undefined)
+  const warns = blocks.some((block) => !hasItsLine(block, ctx))
+  const [drawing, hazards] = await Promise.all([
+    draws ? import('../card/drawing.ts') : undefined,
+    warns ? import('../card/hazards.ts') : undefined,
+  ])
+  return { drawingHtml: drawing?.drawingHtml, cardHazardsHtml: hazards?.cardHazardsHtml }
+}
+
+/** Whether the builder's card already names just these hazards; the page then has their panels. */
+function hasItsLine(block: PublishedBlock, ctx: CardContext): boolean {
+  const before = ctx.builder?.block(block.id)?.hazards ?? []
+  return before.join(' ') === block.hazards.join(' ')
+}
+
+function partsOf(
+  block: PublishedBlock,
+  section: Element,
+  ctx: CardContext,
+  { drawingHtml, cardHazardsHtml }: Makers,
+): CardParts {
+  const calculator = ctx.calculator(block.calculator)
+  const line = originalOf(section).querySelector(':scope > .hazard-line')?.outerHTML ?? ''
+  const panels = block.hazards.filter((hazard) => missingPanel(hazard))
+  return {
+    hazards: hasItsLine(block, ctx) ? line : (cardHazardsHtml?.(block.hazards, panels) ?? ''),
+    drawing: calculator === undefined ? '' : (drawingHtml?.(block, calculator, ctx) ?? ''),
+  }
+}
+
+/** The card that the build wrote, also where another stands in its place. */
+function originalOf(section: Element): Element {
+  for (const { original, current } of places.values()) if (current === section) return original
+  return section
 }
 
 /** A panel that the build did not write on this page. */
 function missingPanel(hazard: string): boolean {
-  return (
-    document.querySelector(`main .hazard#${CSS.escape(hazardElementId(hazard))}:not(.card *)`) ===
-    null
-  )
+  const id = CSS.escape(`Hazard-${hazard}`)
+  return document.querySelector(`main .hazard#${id}:not(.card *)`) === null
 }
 
 /** Numbers of the text: each is its wrapper, which stays the key when it has been replaced. */

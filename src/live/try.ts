@@ -1,48 +1,44 @@
 /**
- * A reader's figures on a page: opens a card's form, works the ledger again with what is entered, and
- * shows every card and number of the page that moved, marked as the reader's, beside the builder's.
- * Fetched at the first press of the button. What the build wrote is kept as it is and put back as it
- * was; whatever goes wrong, the page goes back to it.
+ * A reader's figures on a page: opens a card's form, reads what is entered and says what is wrong with
+ * it. Fetched at the first press of the button; what works and shows the figures (`bench.ts`) follows
+ * while the reader types.
  */
 import type { Calculator } from '../../calculators/define.ts'
 import { calculators as registry } from '../../calculators/index.ts'
-import { verdictName, verdictWords } from '../card/words.ts'
-import { workPublished, type Overrides } from '../ledger/override.ts'
+import type { Overrides } from '../ledger/override.ts'
 import type { Published, PublishedBlock } from '../ledger/published.ts'
 import { readRecord } from '../ledger/record.ts'
+import type { Bench } from './bench.ts'
 import { formHtml, judge, listHtml, overridesOf, textsOf, type Row, type Texts } from './form.ts'
-import { restoreAll, show, type Bench } from './show.ts'
-import { merged, movedIds, sameBlock, subsetFor } from './subset.ts'
+
+/** From the last key to the working. */
+const pause = 120
 
 const entered = new Map<string, Overrides>()
+let figures: Promise<Published> | undefined
 let bench: Promise<Bench> | undefined
 
-function shownIds(): string[] {
-  return [...document.querySelectorAll<HTMLElement>('[data-number]')].flatMap(
-    (element) => element.dataset.number ?? [],
-  )
+const base = (): string => document.documentElement.dataset.base ?? '/'
+
+/** The numbers that a page stands on; asked for again after a failure. */
+function figuresOf(page: string): Promise<Published> {
+  figures ??= fetchFigures(`${base()}notes/${page}/numbers.json`)
+  figures.catch(() => (figures = undefined))
+  return figures
 }
 
-async function prepare(): Promise<Bench> {
-  const base = document.documentElement.dataset.base ?? '/'
-  const response = await fetch(`${base}numbers.json`)
-  if (!response.ok) throw new Error('the numbers of this site could not be fetched')
+async function fetchFigures(address: string): Promise<Published> {
+  const response = await fetch(address)
+  if (!response.ok) throw new Error('the numbers of this page could not be fetched')
   const published = readRecord(await response.text())
-  if (published === undefined) throw new Error('the numbers of this site could not be read')
-  const cards = [...document.querySelectorAll<HTMLElement>('work-card')]
-  const ids = cards.flatMap((card) => card.dataset.block ?? [])
-  const part = subsetFor(published, [...ids, ...shownIds()])
-  const used = [...new Set(part.blocks.map(({ calculator }) => calculator))]
-  const loaded = await Promise.all(
-    used.map(async (id): Promise<[string, Calculator][]> => {
-      const calculator = await registry[id]?.()
-      return calculator === undefined ? [] : [[id, calculator]]
-    }),
-  )
-  const calculators = new Map(loaded.flat())
-  const unchanged = workPublished(part, {}, calculators)
-  const page = ids[0]?.slice(0, ids[0].indexOf('/')) ?? ''
-  return { published, part, unchanged, calculators, base, page }
+  if (published === undefined) throw new Error('the numbers of this page could not be read')
+  return published
+}
+
+function benchFor(published: Published, page: string): Promise<Bench> {
+  bench ??= import('./bench.ts').then(({ benchOf }) => benchOf(published, base(), page))
+  bench.catch(() => (bench = undefined))
+  return bench
 }
 
 /** Opens or closes the form of a card. */
@@ -54,25 +50,27 @@ export async function toggle(card: HTMLElement): Promise<void> {
     button?.setAttribute('aria-expanded', String(!open.hidden))
     return
   }
-  bench ??= prepare()
-  bench.catch(() => (bench = undefined))
-  const ready = await bench
-  const block = ready.published.blocks.find(({ id }) => id === card.dataset.block)
-  const calculator = block && ready.calculators.get(block.calculator)
+  const id = card.dataset.block ?? ''
+  const page = id.slice(0, id.indexOf('/'))
+  const published = await figuresOf(page)
+  const block = published.blocks.find((one) => one.id === id)
+  const calculator = block && (await registry[block.calculator]?.())
   if (block === undefined || calculator === undefined)
     throw new Error('this card has no calculator here')
-  const form = openForm(card, block, calculator, ready)
+  const form = openForm(card, block, calculator, published, page)
   button?.setAttribute('aria-expanded', 'true')
   form.querySelector<HTMLElement>('input, select')?.focus()
+  void benchFor(published, page)
 }
 
 function openForm(
   card: HTMLElement,
   block: PublishedBlock,
   calculator: Calculator,
-  ready: Bench,
+  published: Published,
+  page: string,
 ): HTMLFormElement {
-  const numbers = new Map(ready.published.numbers.map((number) => [number.id, number]))
+  const numbers = new Map(published.numbers.map((number) => [number.id, number]))
   const builder = textsOf(block, calculator.inputs, (id) => numbers.get(id))
   const prefix = `Try-${block.name}`
   const form = document.createElement('form')
@@ -85,7 +83,23 @@ function openForm(
   fill()
   card.append(form)
 
-  const run = () => {
+  /** Works with everything that was entered on this page. */
+  const update = async (after = ''): Promise<void> => {
+    form.setAttribute('aria-busy', 'true')
+    try {
+      const all = Object.fromEntries(
+        [...entered.values()].flatMap((overrides) => Object.entries(overrides)),
+      )
+      const sentence = await (await benchFor(published, page)).update(all, block.id)
+      if (sentence !== undefined) tell(form, sentence + after)
+    } catch (error) {
+      const why = error instanceof Error ? error.message : String(error)
+      tell(form, `This could not be worked (${why}). The page shows the builder’s figures.`)
+    } finally {
+      form.removeAttribute('aria-busy')
+    }
+  }
+  const run = (): void => {
     const texts = readForm(form, calculator)
     const said = judge(calculator.inputs, texts)
     showSaid(form, said)
@@ -98,12 +112,12 @@ function openForm(
       return
     }
     entered.set(block.id, overridesOf(block, builder, texts))
-    tell(form, update(ready, block.id))
+    void update()
   }
   let timer: ReturnType<typeof setTimeout> | undefined
   form.addEventListener('input', () => {
     clearTimeout(timer)
-    timer = setTimeout(run, 500)
+    timer = setTimeout(run, pause)
   })
   form.addEventListener('submit', (event) => {
     event.preventDefault()
@@ -116,7 +130,7 @@ function openForm(
     clearTimeout(timer)
     entered.delete(block.id)
     fill()
-    tell(form, `${update(ready, block.id)} These are the builder’s figures.`)
+    void update(' These are the builder’s figures.')
     form.querySelector<HTMLElement>('button[type=reset]')?.focus()
   })
   form.addEventListener('click', (event) => {
@@ -178,43 +192,4 @@ function showSaid(form: HTMLFormElement, said: ReturnType<typeof judge>): void {
 function tell(form: HTMLFormElement, text: string): void {
   const status = form.querySelector('.try-status')
   if (status !== null && status.textContent !== text) status.textContent = text
-}
-
-/** Works with everything that was entered on this page and shows it; says how the block came out. */
-function update(ready: Bench, id: string): string {
-  try {
-    const overrides: Overrides = Object.fromEntries(
-      [...entered.values()].flatMap((one) => Object.entries(one)),
-    )
-    if (Object.keys(overrides).length === 0) {
-      restoreAll()
-      return verdictSentence(ready, ready.published, id)
-    }
-    const worked = workPublished(ready.part, overrides, ready.calculators)
-    const changed = new Set<string>()
-    const blocks = worked.blocks.map((block) => {
-      const before = ready.unchanged.blocks.find((one) => one.id === block.id)
-      if (before !== undefined && sameBlock(before, block)) return before
-      changed.add(block.id)
-      // The builder accepted a stop for the builder's figures, not for these.
-      return { ...block, accepted: null }
-    })
-    const yours = merged(ready.published, { ...worked, blocks })
-    const moved = movedIds(ready.unchanged, worked)
-    show(ready, yours, changed, moved)
-    return verdictSentence(ready, yours, id)
-  } catch (error) {
-    restoreAll()
-    return `This could not be worked (${error instanceof Error ? error.message : String(error)}). The page shows the builder’s figures.`
-  }
-}
-
-function verdictSentence(ready: Bench, yours: Published, id: string): string {
-  const words = (published: Published) => {
-    const block = published.blocks.find((one) => one.id === id)
-    return block === undefined ? '' : verdictWords[verdictName(block)]
-  }
-  return yours === ready.published
-    ? `Verdict: ${words(yours)}.`
-    : `Verdict with your figures: ${words(yours)}. With the builder’s: ${words(ready.published)}.`
 }

@@ -10,6 +10,16 @@ import { remarkFill, remarkLedgerTree } from '../mdx/fill.ts'
 import { workedNotes } from './integration.ts'
 import { pageLookup } from './page.ts'
 
+/** Nothing from elsewhere, and nothing that a note's text could smuggle in. */
+const csp = [
+  "default-src 'none'",
+  "img-src 'self'",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "form-action 'none'",
+  "base-uri 'none'",
+] as const
+
 export interface SiteConfigOptions {
   /** Absolute path of the content folder. */
   readonly content: string
@@ -29,6 +39,7 @@ export async function siteConfig(options: SiteConfigOptions): Promise<AstroUserC
     build: { format: 'directory' },
     ...(options.outDir === undefined ? {} : { outDir: options.outDir }),
     devToolbar: { enabled: false },
+    security: { csp: { algorithm: 'SHA-256', directives: [...csp] } },
     markdown: {
       syntaxHighlight: false,
       processor: unified({

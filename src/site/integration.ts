@@ -12,6 +12,7 @@ import type { AstroIntegration } from 'astro'
 import type { Plugin, ViteDevServer } from 'vite'
 import { printProblem, summary } from '../cli/print.ts'
 import { hasErrors, loadLedger, type Ledger, type Registry } from '../ledger/load.ts'
+import type { Published } from '../ledger/published.ts'
 import { leanCalculators } from './lean.ts'
 
 export interface LedgerHolder {
@@ -44,23 +45,50 @@ export function workedNotes(holder: LedgerHolder): AstroIntegration {
   }
 }
 
+/** Pages run in this process, in a module graph of their own: here they find what was handed over. */
+const shelfKey = 'worked-notes:published'
+
+function shelf(): Map<number, Published> {
+  const there: unknown = Reflect.get(globalThis, Symbol.for(shelfKey))
+  if (there instanceof Map) return there
+  const made = new Map<number, Published>()
+  Reflect.set(globalThis, Symbol.for(shelfKey), made)
+  return made
+}
+
 /** `virtual:worked-notes`: the published ledger and the notes' pages. */
 function ledgerModule(holder: LedgerHolder): Plugin {
+  const place = shelf().size
+  shelf().set(place, holder.ledger.published)
   return {
     name: 'worked-notes:ledger',
     resolveId: (id) => (id === virtualName ? resolvedName : undefined),
     load(id) {
       if (id !== resolvedName) return undefined
       const { published, notes } = holder.ledger
+      shelf().set(place, published)
       const modules = notes.map(
         ({ slug, path }) => `${JSON.stringify(slug)}: () => import(${JSON.stringify(path)})`,
       )
+      // Not `import.meta.env.BASE_URL`, which a variable of the shell of that name would change.
+      const base = (holder.ledger.site?.base ?? '/').replace(/\/?$/, '/')
       return [
-        `export const published = JSON.parse(${JSON.stringify(JSON.stringify(published))})`,
+        `export const base = ${JSON.stringify(base)}`,
+        // Not as text: for a large site Vite would read tens of megabytes as program.
+        `export const published = globalThis[Symbol.for('${shelfKey}')].get(${place})`,
+        `export const shownOn = ${JSON.stringify(shownOn(holder.ledger))}`,
         `export const noteModules = { ${modules.join(', ')} }`,
       ].join('\n')
     },
   }
+}
+
+function shownOn({ shown }: Ledger): Record<string, string[]> {
+  const ids = [...shown].map(([slug, places]): [string, string[]] => [
+    slug,
+    [...places.values()].flatMap((one) => (one.type === 'number' ? [one.id] : [])),
+  ])
+  return Object.fromEntries(ids.map(([slug, list]) => [slug, [...new Set(list)]]))
 }
 
 /** Notes kept elsewhere find the packages of the kit. */

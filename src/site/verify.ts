@@ -2,22 +2,27 @@
  * Holds a finished site against its own `numbers.json`. In: the folder of the site, nothing else. Out:
  * every place where a value, a verdict or a printed digit is not what working it again gives.
  *
- * Three steps: the numbers are worked again from their roots and written again, which must give the
- * same file; every card, story table and printed number is rendered again, which must give the same
- * text; and no page may print a number that the file does not have.
+ * The numbers are worked again from their roots and written again, which must give the same file.
+ * Every stretch of a page that is made of results (`printed.ts`), every number in a line of text and
+ * every listed verdict is rendered again, which must give the same text. No page may print a number that the file does not have, nor a card without the warnings
+ * that stand before it.
  */
 import { readdir, readFile } from 'node:fs/promises'
 import { join, sep } from 'node:path'
+import { calculators as registry } from '../../calculators/index.ts'
+import { tables as tableRegistry } from '../../calculators/tables/index.ts'
 import {
-  blockHtml,
   contextOf,
   dataHtml,
+  lookupOf,
   numberHtml,
-  storiesHtml,
+  panelHtml,
+  verdictHtml,
   type CardContext,
 } from '../card/index.ts'
+import { partOf } from './part.ts'
+import { printedOn, type Kit } from './printed.ts'
 import { loadCalculators } from '../ledger/load.ts'
-import type { Published } from '../ledger/published.ts'
 import { readRecord, recordText } from '../ledger/record.ts'
 import { work } from '../ledger/work.ts'
 
@@ -43,12 +48,15 @@ export async function verifySite(dist: string): Promise<readonly Discrepancy[]> 
   }
   const pages = new Map<string, string>()
   for (const name of await readdir(dist, { recursive: true }))
-    if (name.endsWith('.html'))
+    if (name.endsWith('.html') || partFile.test(name.split(sep).join('/')))
       pages.set(name.split(sep).join('/'), await readFile(join(dist, name), 'utf8'))
   return verifyTexts(text, pages)
 }
 
-/** The same for texts already read. `pages`: path within the site -> HTML. */
+/** The numbers that one note's page stands on. */
+const partFile = /^notes\/([^/]+)\/numbers\.json$/
+
+/** The same for texts already read. `pages`: path within the site -> its text. */
 export async function verifyTexts(
   numbersJson: string,
   pages: ReadonlyMap<string, string>,
@@ -58,9 +66,11 @@ export async function verifyTexts(
     return [
       { file: 'numbers.json', line: 1, text: 'numbers.json is not what the kit writes (format 1)' },
     ]
-  const calculators = await loadCalculators(published.blocks.map(({ calculator }) => calculator))
-  const found = [...compareRecord(numbersJson, recordText(work(published, calculators).published))]
+  const calculators = await loadCalculators(Object.keys(registry))
+  const found = [...compareRecord('numbers.json', numbersJson, recordText(work(published, calculators).published))]
   const base = baseOf(pages)
+  const tables = await Promise.all(Object.values(tableRegistry).map((load) => load()))
+  const kit = { calculators, tables: new Map(tables.map((table) => [table.id, table])) }
   for (const note of published.notes) {
     const file = `notes/${note.slug}/index.html`
     const html = pages.get(file)
@@ -68,14 +78,26 @@ export async function verifyTexts(
       found.push({ file, line: 1, text: `the note \`${note.slug}\` has no page` })
   }
   for (const [file, html] of pages) {
+    const part = partFile.exec(file)?.[1]
+    if (part !== undefined) {
+      const shown = shownIn(pages.get(`notes/${part}/index.html`) ?? '')
+      found.push(...compareRecord(file, html, recordText(partOf(published, part, shown))))
+      continue
+    }
     const page = /^notes\/([^/]+)\/index\.html$/.exec(file)?.[1]
     const ctx = contextOf(published, { base, calculators, page })
-    found.push(...verifyPage(file, html, published, ctx))
+    found.push(...verifyPage(file, html, ctx, kit))
   }
   return found
 }
 
-function* compareRecord(read: string, expected: string): Generator<Discrepancy> {
+/** Ids of the numbers that a page prints. */
+function shownIn(html: string): string[] {
+  const ids = [...html.matchAll(/<data [^>]*data-number="([^"]*)"/g)].map(([, id = '']) => plain(id))
+  return [...new Set(ids)]
+}
+
+function* compareRecord(file: string, read: string, expected: string): Generator<Discrepancy> {
   if (read === expected) return
   const is = read.split('\n')
   const due = expected.split('\n')
@@ -83,7 +105,7 @@ function* compareRecord(read: string, expected: string): Generator<Discrepancy> 
     if (is[index] === due[index]) continue
     const id = /"id":"((?:[^"\\]|\\.)*)"/.exec(is[index] ?? due[index] ?? '')?.[1]
     yield {
-      file: 'numbers.json',
+      file,
       line: index + 1,
       text: `${id === undefined ? 'this line' : `\`${id}\``} is not what working it again gives${difference(is[index] ?? '', due[index] ?? '')}`,
     }
@@ -107,60 +129,79 @@ function baseOf(pages: ReadonlyMap<string, string>): string {
 function* verifyPage(
   file: string,
   html: string,
-  published: Published,
   ctx: CardContext,
+  kit: Kit,
 ): Generator<Discrepancy> {
   const covered: (readonly [from: number, to: number])[] = []
   const lineAt = (index: number): number => html.slice(0, Math.max(0, index)).split('\n').length
-  const expect = (fragment: string, from: number, what: string): Discrepancy | undefined => {
-    const at = html.indexOf(fragment)
-    if (at >= 0) {
-      covered.push([at, at + fragment.length])
-      return undefined
+  for (const { what, html: due, near } of printedOn(file, ctx, kit)) {
+    const at = html.indexOf(due)
+    if (at >= 0) covered.push([at, at + due.length])
+    else {
+      const line = lineAt(html.indexOf(near))
+      yield { file, line, text: `${what} is not what working it again gives` }
     }
-    return { file, line: lineAt(from), text: `${what} is not what working it again gives` }
   }
-  if (ctx.page !== undefined) {
-    for (const block of published.blocks.filter(({ note }) => note === ctx.page)) {
-      const wrong = expect(
-        blockHtml(block, ctx),
-        html.indexOf(`data-card="${block.id}"`),
-        `the card \`${block.id}\``,
-      )
-      if (wrong !== undefined) yield wrong
+  for (const block of ctx.page === undefined ? [] : lookupOf(ctx.published).blocksOf(ctx.page)) {
+    const card = html.indexOf(`data-card="${block.id}"`)
+    for (const hazard of block.hazards) {
+      const panel = html.indexOf(panelHtml(hazard))
+      if (panel < 0 || panel > card)
+        yield {
+          file,
+          line: lineAt(card),
+          text: `the warning \`${hazard}\` does not stand before the card \`${block.id}\``,
+        }
     }
-    const own = published.numbers.filter(({ note }) => note === ctx.page)
-    const wrong = expect(
-      storiesHtml(own, ctx),
-      html.indexOf('id="Story-'),
-      'the table of the numbers’ stories',
-    )
-    if (wrong !== undefined) yield wrong
   }
+  for (const [index, id] of listedVerdicts(html, ctx))
+    yield { file, line: lineAt(index), text: `the verdict of \`${id}\` is another` }
+  let reached = 0
   for (const { index } of html.matchAll(
     /<(?:a class="number-link"|span class="number-plain"|data )/g,
   )) {
-    if (covered.some(([from, to]) => index >= from && index < to)) continue
+    if (index < reached || covered.some(([from, to]) => index >= from && index < to)) continue
     const fragment = printedNumber(html, index, ctx)
     if (typeof fragment === 'string') {
-      covered.push([index, index + fragment.length])
+      reached = index + fragment.length
       continue
     }
+    // The number inside a wrong link is not told again.
+    reached = html.indexOf('</data>', index)
     yield { file, line: lineAt(index), text: fragment.wrong }
   }
+}
+
+/** Verdicts in lists, each before the link to its block. */
+function* listedVerdicts(
+  html: string,
+  ctx: CardContext,
+): Generator<readonly [index: number, id: string]> {
+  const listed =
+    /<strong class="verdict [^>]*>[^<]*<\/strong>\s*<a href="(?:[^"#]*\/notes\/([^"/#]+)\/)?#([^"]+)"/g
+  for (const { 0: found, 1: slug = ctx.page ?? '', 2: name = '', index } of html.matchAll(listed)) {
+    const block = ctx.block(`${slug}/${name}`)
+    if (block !== undefined && !found.startsWith(verdictHtml(block))) yield [index, block.id]
+  }
+}
+
+/** An attribute's value as text. */
+function plain(value: string): string {
+  return value
+    .replaceAll('&quot;', '"')
+    .replaceAll('&lt;', '<')
+    .replaceAll('&gt;', '>')
+    .replaceAll('&amp;', '&')
 }
 
 /** The fragment at `index` when it is what its number renders to. */
 function printedNumber(html: string, index: number, ctx: CardContext): string | { wrong: string } {
   const data = html.indexOf('<data ', index)
   const tag = html.slice(data, html.indexOf('>', data) + 1)
-  const attribute = (name: string): string | undefined =>
-    new RegExp(` ${name}="([^"]*)"`)
-      .exec(tag)?.[1]
-      ?.replaceAll('&quot;', '"')
-      .replaceAll('&lt;', '<')
-      .replaceAll('&gt;', '>')
-      .replaceAll('&amp;', '&')
+  const attribute = (name: string): string | undefined => {
+    const value = new RegExp(` ${name}="([^"]*)"`).exec(tag)?.[1]
+    return value === undefined ? undefined : plain(value)
+  }
   const id = attribute('data-number')
   const number = id === undefined ? undefined : ctx.number(id)
   if (number === undefined)

@@ -72,8 +72,8 @@ describe('card', () => {
   })
   it('gives each finding its verdict, sentence, limit and basis', () => {
     const checks = /<ul class="findings">(.*?)<\/ul>/.exec(html)?.[1] ?? ''
-    expect(text(checks)).toContain('Coolant rise. The coolant warms by 2.0 K')
-    expect(text(checks)).toContain('Limit: at most 5 K (watch), 10 K (stop). Common practice.')
+    expect(text(checks)).toContain('Coolant rise. The coolant warms by 2.0\u00a0K')
+    expect(text(checks)).toContain('Limit: at most 5\u00a0K (watch), 10\u00a0K (stop). Common practice.')
   })
   it('says whose figures they are', () => {
     const yours = { ...ctx, builder: context() }
@@ -117,11 +117,11 @@ describe('stories', () => {
   })
   it('tells where each kind comes from', () => {
     const words = text(html)
-    expect(words).toContain('Measured 14 March 2026 with clamp meter (± 0.1 A). 14.0 V, warm.')
+    expect(words).toContain('Measured 14 March 2026. Instrument: clamp meter (±\u00a00.1\u00a0A). 14.0\u00a0V, warm.')
     expect(words).toContain('Controller data sheet, rev. C, p. 7.')
     expect(words).toContain('Because round the battery box.')
     expect(words).toContain('2.4\u00a0m + 2.8\u00a0m = 5.2\u00a0m.')
-    expect(words).toContain('7.4 % below')
+    expect(words).toContain('7.4\u00a0% below')
   })
   it('writes a sum with brackets only where they are needed', () => {
     const ref = { ref: 'keeping-cool/supply' } as const

@@ -53,11 +53,18 @@ async function open(name: string): Promise<HTMLFormElement> {
   return form
 }
 
-function enter(form: HTMLFormElement, name: string, text: string): void {
+/** Until what was entered is worked and shown. */
+const settled = (form: HTMLFormElement) =>
+  vi.waitFor(() => {
+    expect(form.getAttribute('aria-busy')).toBeNull()
+  })
+
+async function enter(form: HTMLFormElement, name: string, text: string): Promise<void> {
   const control = form.querySelector<HTMLInputElement>(`[name="${name}"]`)
   if (control === null) throw new Error(name)
   control.value = text
   form.dispatchEvent(new Event('submit', { cancelable: true }))
+  await settled(form)
 }
 
 const status = (form: HTMLFormElement) => form.querySelector('.try-status')?.textContent
@@ -80,7 +87,7 @@ afterEach(() => {
 describe('a reader’s figures', () => {
   it('move the card, the text and the stories, marked, beside the builder’s', async () => {
     const form = await open('pump')
-    enter(form, 'bore', '9.5 mm')
+    await enter(form, 'bore', '9.5 mm')
     expect(status(form)).toBe(
       'Verdict with your figures: pass, provisional. With the builder’s: pass, provisional.',
     )
@@ -95,7 +102,7 @@ describe('a reader’s figures', () => {
 
   it('change the verdict, and say so', async () => {
     const form = await open('pump')
-    enter(form, 'heat', '9 kW')
+    await enter(form, 'heat', '9 kW')
     expect(status(form)).toBe(
       'Verdict with your figures: stop. With the builder’s: pass, provisional.',
     )
@@ -104,38 +111,39 @@ describe('a reader’s figures', () => {
 
   it('are not covered by the reason for which the builder accepted a stop', async () => {
     const form = await open('taken')
-    enter(form, 'heat', '9 kW')
+    await enter(form, 'heat', '9 kW')
     expect(document.querySelector('#taken .card-verdict')?.textContent).toBe('stop')
   })
 
   it('are taken back without a trace', async () => {
     const form = await open('pump')
-    enter(form, 'bore', '9.5 mm')
+    await enter(form, 'bore', '9.5 mm')
     expect(untouched()).toBe(false)
     form.dispatchEvent(new Event('reset', { cancelable: true }))
+    await settled(form)
     expect(untouched()).toBe(true)
     expect(form.querySelector<HTMLInputElement>('[name=bore]')?.value).toBe('19 mm')
   })
 
   it('are taken back also by typing the builder’s again', async () => {
     const form = await open('pump')
-    enter(form, 'bore', '9.5 mm')
-    enter(form, 'bore', '19 mm')
+    await enter(form, 'bore', '9.5 mm')
+    await enter(form, 'bore', '19 mm')
     expect(untouched()).toBe(true)
   })
 
   it('of two cards count together', async () => {
     const first = await open('pump')
-    enter(first, 'bore', '9.5 mm')
+    await enter(first, 'bore', '9.5 mm')
     const second = await open('taken')
-    enter(second, 'bore', '16 mm')
+    await enter(second, 'bore', '16 mm')
     expect(document.querySelector('#pump .card')?.className).toContain('card-yours')
     expect(document.querySelector('#taken .card')?.className).toContain('card-yours')
   })
 
   it('with a fault leave the page as it was and say what is wrong', async () => {
     const form = await open('pump')
-    enter(form, 'bore', '9.5 kg')
+    await enter(form, 'bore', '9.5 kg')
     expect(untouched()).toBe(true)
     const control = form.querySelector('[name=bore]')
     expect(control?.getAttribute('aria-invalid')).toBe('true')
@@ -147,11 +155,48 @@ describe('a reader’s figures', () => {
     const form = await open('pump')
     form.querySelector<HTMLElement>('[data-add=hoses]')?.click()
     expect(form.querySelectorAll('.try-row')).toHaveLength(2)
-    enter(form, 'hoses.1.name', 'back')
-    enter(form, 'hoses.1.length', '3 m')
+    await enter(form, 'hoses.1.name', 'back')
+    await enter(form, 'hoses.1.length', '3 m')
     expect(document.querySelector('#pump .card-out')?.textContent).toContain('back')
     form.querySelector<HTMLElement>('[data-remove=hoses][data-row="1"]')?.click()
+    await settled(form)
     expect(untouched()).toBe(true)
+  })
+})
+
+describe('while typing', () => {
+  it('the card follows without a press', async () => {
+    const form = await open('pump')
+    const control = form.querySelector<HTMLInputElement>('[name=heat]')
+    if (control === null) throw new Error('heat')
+    control.value = '9 kW'
+    form.dispatchEvent(new Event('input'))
+    await vi.waitFor(() => {
+      expect(document.querySelector('#pump .card-verdict')?.textContent).toBe('stop')
+    })
+  })
+  it('the newest figures stand, also when older ones are still being worked', async () => {
+    const form = await open('pump')
+    const control = form.querySelector<HTMLInputElement>('[name=heat]')
+    if (control === null) throw new Error('heat')
+    for (const text of ['9 kW', '1200 W']) {
+      control.value = text
+      form.dispatchEvent(new Event('submit', { cancelable: true }))
+    }
+    await settled(form)
+    expect(status(form)).toBe(
+      'Verdict with your figures: pass, provisional. With the builder’s: pass, provisional.',
+    )
+    expect(document.querySelector('#pump .card-verdict')?.textContent).toBe('pass, provisional')
+  })
+  it('only what the page stands on is fetched', async () => {
+    const asked: string[] = []
+    vi.stubGlobal('fetch', (address: string) => {
+      asked.push(address)
+      return Promise.resolve(new Response(recordText(built)))
+    })
+    await open('pump')
+    expect(asked).toEqual(['/notes/keeping-cool/numbers.json'])
   })
 })
 

@@ -1,0 +1,57 @@
+/**
+ * A published ledger, looked up by id, by note and by calculator. Made once for each ledger and kept as
+ * long as the ledger is, because every page of a site asks the same one.
+ */
+import type {
+  Published,
+  PublishedBlock,
+  PublishedNote,
+  PublishedNumber,
+} from '../ledger/published.ts'
+
+export interface Lookup {
+  readonly numbers: ReadonlyMap<string, PublishedNumber>
+  readonly blocks: ReadonlyMap<string, PublishedBlock>
+  readonly notes: ReadonlyMap<string, PublishedNote>
+  /** The numbers that took the place of this one. */
+  replacing(id: string): readonly PublishedNumber[]
+  /** The latest of them. */
+  replacedBy(id: string): PublishedNumber | undefined
+  /** In the order of the ledger. */
+  numbersOf(slug: string): readonly PublishedNumber[]
+  /** In the order of the note. */
+  blocksOf(slug: string): readonly PublishedBlock[]
+  usesOf(calculator: string): readonly PublishedBlock[]
+}
+
+const known = new WeakMap<Published, Lookup>()
+
+export function lookupOf(published: Published): Lookup {
+  const before = known.get(published)
+  if (before !== undefined) return before
+  const made = lookup(published)
+  known.set(published, made)
+  return made
+}
+
+function lookup(published: Published): Lookup {
+  const later = Map.groupBy(
+    published.numbers.filter(({ replaces }) => replaces !== undefined),
+    ({ replaces }) => replaces ?? '',
+  )
+  const numbersOf = Map.groupBy(published.numbers, ({ note }) => note)
+  const inOrder = published.blocks.toSorted((a, b) => a.line - b.line)
+  const blocksOf = Map.groupBy(inOrder, ({ note }) => note)
+  const usesOf = Map.groupBy(published.blocks, ({ calculator }) => calculator)
+  return {
+    numbers: new Map(published.numbers.map((number) => [number.id, number])),
+    blocks: new Map(published.blocks.map((block) => [block.id, block])),
+    notes: new Map(published.notes.map((note) => [note.slug, note])),
+    replacing: (id) => later.get(id) ?? [],
+    replacedBy: (id) =>
+      later.get(id)?.reduce((last, one) => (last.date <= one.date ? one : last)),
+    numbersOf: (slug) => numbersOf.get(slug) ?? [],
+    blocksOf: (slug) => blocksOf.get(slug) ?? [],
+    usesOf: (calculator) => usesOf.get(calculator) ?? [],
+  }
+}

@@ -1,0 +1,61 @@
+/** The notes on the first page: one entry each with how its figures came out, counts, open guesses. */
+import type { PublishedNote } from '../ledger/published.ts'
+import type { CardContext } from './context.ts'
+import { sentenceHtml } from './firm.ts'
+import { escape } from './html.ts'
+import { numberHtml } from './number.ts'
+import { guessesIn, openWords, tallyHtml, usualWords } from './tally.ts'
+import { capital, count, dateWords, labelOf, statusWords } from './words.ts'
+
+export function noteItemHtml(note: PublishedNote, ctx: CardContext): string {
+  const changed = note.changed === undefined ? '' : `; last changed ${dateWords(note.changed)}`
+  return [
+    `<li><p class="title"><a href="${escape(ctx.href(`/notes/${note.slug}/`))}">${escape(note.title)}</a></p>`,
+    `<p class="over">${capital(statusWords[note.status])}, ${dateWords(note.date)}${changed}</p>`,
+    note.summary === undefined ? '' : `<p>${sentenceHtml(note.summary)}</p>`,
+    `${tallyHtml(note.slug, ctx)}</li>`,
+  ].join('')
+}
+
+function allGuesses(ctx: CardContext) {
+  const each = ctx.published.notes.map(({ slug }) => guessesIn(slug, ctx))
+  return {
+    // Those that say how to settle them first.
+    open: each
+      .flatMap(({ open }) => open)
+      .toSorted((a, b) => Number(a.settle === undefined) - Number(b.settle === undefined)),
+    usual: each.reduce((sum, { usual }) => sum + usual, 0),
+  }
+}
+
+/** `7 notes, 26 calculations, 12 open guesses.` */
+export function countsHtml(ctx: CardContext): string {
+  const { notes, blocks } = ctx.published
+  const guesses = allGuesses(ctx)
+  const parts = [
+    count(notes.length, 'note'),
+    count(blocks.length, 'calculation'),
+    openWords(guesses),
+    usualWords(guesses),
+  ].filter((text) => text !== '')
+  return `<p class="data">${parts.join(', ')}.</p>`
+}
+
+const mostGuesses = 12
+
+/** The builder's open guesses, with how to settle them; '' when there are none. */
+export function guessListHtml(ctx: CardContext): string {
+  const { open } = allGuesses(ctx)
+  if (open.length === 0) return ''
+  const items = open.slice(0, mostGuesses).map((guess) => {
+    const note = `<a href="${escape(ctx.href(`/notes/${guess.note}/`))}">${escape(ctx.note(guess.note)?.title ?? guess.note)}</a>`
+    const settle =
+      guess.settle === undefined ? '' : `<span>. To settle it: ${sentenceHtml(guess.settle)}</span>`
+    return `<li>${note}: ${escape(labelOf(guess, ctx))} ${numberHtml(guess, ctx, { brackets: false })}${settle}</li>`
+  })
+  const more =
+    open.length <= mostGuesses
+      ? ''
+      : `<p><a href="${escape(ctx.href('/numbers/'))}?how=assumed">All ${open.length} open guesses</a>, among all that is assumed</p>`
+  return `<ul class="guess-list">${items.join('')}</ul>${more}`
+}
