@@ -26,18 +26,15 @@ const usualPlaces = [
   '/Applications/Chromium.app/Contents/MacOS/Chromium',
   '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
   '/Applications/Microsoft Edge.app/Contents/MacOS/Microsoft Edge',
-  ...[
-    process.env.PROGRAMFILES,
-    process.env['PROGRAMFILES(X86)'],
-    process.env.LOCALAPPDATA,
-  ].flatMap((folder) =>
-    folder === undefined
-      ? []
-      : [
-          join(folder, 'Google/Chrome/Application/chrome.exe'),
-          join(folder, 'Chromium/Application/chrome.exe'),
-          join(folder, 'Microsoft/Edge/Application/msedge.exe'),
-        ],
+  ...[process.env.PROGRAMFILES, process.env['PROGRAMFILES(X86)'], process.env.LOCALAPPDATA].flatMap(
+    (folder) =>
+      folder === undefined
+        ? []
+        : [
+            join(folder, 'Google/Chrome/Application/chrome.exe'),
+            join(folder, 'Chromium/Application/chrome.exe'),
+            join(folder, 'Microsoft/Edge/Application/msedge.exe'),
+          ],
   ),
 ]
 

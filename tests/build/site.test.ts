@@ -3,12 +3,22 @@ import { HtmlValidate, StaticConfigLoader } from 'html-validate'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { z } from 'zod'
 import { calculators } from '../../calculators/index.ts'
-import { hazards } from '../../calculators/hazards.ts'
+import { tables } from '../../calculators/tables/index.ts'
+import { hazards, type Hazard } from '../../calculators/hazards.ts'
+import type { PublishedBlock } from '../../src/ledger/published.ts'
 import { readRecord } from '../../src/ledger/record.ts'
-import { addressesOf, attributeOf, brokenAddresses, elementsOf } from './links.ts'
+import { addressesOf, attributeOf, brokenAddresses, elementsOf, hasClass, textIn } from './links.ts'
 import { builtSite, demo, root, small, type Built } from './site.ts'
 
 const metric = `${root}/tests/build/fixtures/metric-van`
+
+const plain = (text: string): string => text.replace(/[\s\u00a0\u202f]+/g, ' ').trim()
+
+function hazard(id: string): Hazard {
+  const found = Object.entries(hazards).find(([key]) => key === id)?.[1]
+  if (found === undefined) throw new Error(`no hazard ${id}`)
+  return found
+}
 
 describe.each([
   ['the demo', demo, '/'],
@@ -28,7 +38,7 @@ describe.each([
   const everyPage = (check: (name: string, html: string) => readonly string[]): string[] =>
     [...site.pages].flatMap(([name, html]) => check(name, html).map((wrong) => `${name}: ${wrong}`))
 
-  it('has a page for the start, every note, every calculator, all numbers, and what is not found', () => {
+  it('has a page for the start, every note, calculator and table, all numbers, and what is not found', () => {
     expect([...site.pages.keys()].sort()).toEqual(
       [
         '404.html',
@@ -37,6 +47,8 @@ describe.each([
         'calculators/index.html',
         ...published().notes.map(({ slug }) => `notes/${slug}/index.html`),
         ...Object.keys(calculators).map((id) => `calculators/${id}/index.html`),
+        'tables/index.html',
+        ...Object.keys(tables).map((id) => `tables/${id}/index.html`),
       ].sort(),
     )
   })
@@ -56,7 +68,11 @@ describe.each([
     ).toEqual([])
     const styles = [...site.files].filter(([name]) => name.endsWith('.css'))
     expect(styles.length).toBeGreaterThan(0)
-    for (const [name, bytes] of styles) expect([name, bytes.toString('utf8').match(/@import|url\(\s*['"]?(?!data:)[a-z]*:?\/\//gi)]).toEqual([name, null])
+    for (const [name, bytes] of styles)
+      expect([
+        name,
+        bytes.toString('utf8').match(/@import|url\(\s*['"]?(?!data:)[a-z]*:?\/\//gi),
+      ]).toEqual([name, null])
   })
 
   it('is sound HTML on every page', async () => {
@@ -80,7 +96,8 @@ describe.each([
     for (const [name, html] of site.pages) {
       const { results } = await validator.validateString(html, name)
       for (const { messages } of results)
-        for (const { ruleId, message, line, column } of messages) wrong.push(`${name}:${line}:${column} ${ruleId}: ${message}`)
+        for (const { ruleId, message, line, column } of messages)
+          wrong.push(`${name}:${line}:${column} ${ruleId}: ${message}`)
     }
     expect(wrong).toEqual([])
   })
@@ -90,7 +107,10 @@ describe.each([
     expect(
       everyPage((__, html) =>
         elementsOf(html)
-          .filter(({ tagName, sourceCodeLocation }) => tagName === 'p' && !(sourceCodeLocation?.startTag && sourceCodeLocation.endTag))
+          .filter(
+            ({ tagName, sourceCodeLocation }) =>
+              tagName === 'p' && !(sourceCodeLocation?.startTag && sourceCodeLocation.endTag),
+          )
           .map(({ sourceCodeLocation }) => `line ${sourceCodeLocation?.startLine ?? '?'}`),
       ),
     ).toEqual([])
@@ -100,34 +120,35 @@ describe.each([
     expect(
       everyPage((__, html) =>
         elementsOf(html).flatMap(({ tagName, attrs }) =>
-          attrs.filter(({ name }) => name === 'style' || name.startsWith('on')).map(({ name }) => `<${tagName} ${name}>`),
+          attrs
+            .filter(({ name }) => name === 'style' || name.startsWith('on'))
+            .map(({ name }) => `<${tagName} ${name}>`),
         ),
       ),
     ).toEqual([])
   })
 
-  it('warns of each hazard once a page, before the first block that needs it', () => {
+  it('warns of each hazard once a page, before the first block that needs it, in all its words', () => {
     const wrong = published().notes.flatMap(({ slug }) => {
-      const html = site.pages.get(`notes/${slug}/index.html`) ?? ''
-      const elements = elementsOf(html)
-      const panels = elements.filter((one) => (attributeOf(one, 'class') ?? '').split(' ').includes('hazard'))
-      const placeOf = (id: string) => panels.filter((panel) => attributeOf(panel, 'id') === `Hazard-${id}`)
-      const text = (id: keyof typeof hazards) => hazards[id].avoid.slice(0, 30)
+      const elements = elementsOf(site.pages.get(`notes/${slug}/index.html`) ?? '')
+      const panels = Map.groupBy(
+        elements.filter((one) => hasClass(one, 'hazard')),
+        (panel) => attributeOf(panel, 'id') ?? '',
+      )
+      const check = (block: PublishedBlock, id: string): string[] => {
+        const card = elements.findIndex((one) => attributeOf(one, 'data-card') === block.id)
+        const [panel, ...more] = panels.get(`Hazard-${id}`) ?? []
+        if (panel === undefined || more.length > 0) return [`${id} does not stand once`]
+        if (card < 0 || elements.indexOf(panel) > card) return [`${id} does not stand before`]
+        const { signal, what, consequence, avoid } = hazard(id)
+        const said = textIn(panel)
+        return [signal, what, consequence, avoid].filter((words) => !said.includes(plain(words)))
+      }
       return published()
         .blocks.filter(({ note }) => note === slug)
-        .flatMap((block) => {
-          const card = elements.find((one) => attributeOf(one, 'data-card') === block.id)
-          if (card === undefined) return [`${block.id} has no card`]
-          return block.hazards.flatMap((id) => {
-            const [panel, ...more] = placeOf(id)
-            if (panel === undefined || more.length > 0) return [`${block.id}: ${id} stands ${placeOf(id).length} times`]
-            if (elements.indexOf(panel) > elements.indexOf(card)) return [`${block.id}: ${id} stands after it`]
-            const written = html.slice(panel.sourceCodeLocation?.startOffset, panel.sourceCodeLocation?.endOffset)
-            return id in hazards && Object.entries(hazards).some(([key, { signal }]) => key === id && written.includes(signal)) && written.includes(text(id as keyof typeof hazards))
-              ? []
-              : [`${block.id}: ${id} does not say what to do`]
-          })
-        })
+        .flatMap((block) =>
+          block.hazards.flatMap((id) => check(block, id).map((one) => `${block.id}: ${one}`)),
+        )
     })
     expect(wrong).toEqual([])
   })
@@ -135,7 +156,8 @@ describe.each([
   it('says with the hazards that this is arithmetic and who decides', () => {
     for (const { slug } of published().notes) {
       const html = site.pages.get(`notes/${slug}/index.html`) ?? ''
-      if (html.includes('class="hazard ')) expect(html).toMatch(/This is arithmetic\. Local codes and licensed practice decide/)
+      if (html.includes('class="hazard '))
+        expect(html).toMatch(/This is arithmetic\. Local codes and licensed practice decide/)
     }
   })
 
@@ -147,8 +169,12 @@ describe.each([
       return published()
         .numbers.filter(({ note }) => note === slug)
         .flatMap(({ id, name, block, expression, kind }) => {
-          const anchored = block === null && expression === undefined && kind !== 'worked' && !name.includes('-')
-          return [...(shown.has(id) ? [] : [`${id} is not shown`]), ...(anchored && !ids.has(name) ? [`${id} has no place`] : [])]
+          const anchored =
+            block === null && expression === undefined && kind !== 'worked' && !name.includes('-')
+          return [
+            ...(shown.has(id) ? [] : [`${id} is not shown`]),
+            ...(anchored && !ids.has(name) ? [`${id} has no place`] : []),
+          ]
         })
     })
     expect(wrong).toEqual([])
@@ -188,7 +214,14 @@ describe.each([
           outputs: z.record(z.string(), z.unknown()),
           verdict: level,
           provisional: z.boolean(),
-          findings: z.array(z.looseObject({ level, text: z.string().min(1), threshold: z.string(), basis: z.string() })),
+          findings: z.array(
+            z.looseObject({
+              level,
+              text: z.string().min(1),
+              threshold: z.string(),
+              basis: z.string(),
+            }),
+          ),
           hazards: z.array(z.string()),
         }),
       ),
@@ -207,6 +240,11 @@ describe.each([
   it('holds nothing of the machine it was built on', () => {
     for (const [name, bytes] of site.files)
       if (/\.(html|json|js|css|xml)$/.test(name))
-        expect([name, /\/work\/|\/tmp\/|\/home\/|\/root\/|node_modules|file:\/\//.exec(bytes.toString('utf8'))?.[0]]).toEqual([name, undefined])
+        expect([
+          name,
+          /\/work\/|\/tmp\/|\/home\/|\/root\/|node_modules|file:\/\//.exec(
+            bytes.toString('utf8'),
+          )?.[0],
+        ]).toEqual([name, undefined])
   })
 })

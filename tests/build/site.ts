@@ -32,7 +32,13 @@ export async function filesIn(folder: string): Promise<Map<string, Buffer>> {
   for (const entry of await readdir(folder, { recursive: true, withFileTypes: true }))
     if (entry.isFile()) {
       const path = join(entry.parentPath, entry.name)
-      files.set(path.slice(folder.length + 1).split(sep).join('/'), await readFile(path))
+      files.set(
+        path
+          .slice(folder.length + 1)
+          .split(sep)
+          .join('/'),
+        await readFile(path),
+      )
     }
   return new Map([...files].sort(([a], [b]) => (a < b ? -1 : 1)))
 }
@@ -44,7 +50,9 @@ export async function builtSite(content: string): Promise<Built> {
   if (!done) throw new Error(said.join('\n'))
   const files = await filesIn(folder)
   const pages = new Map(
-    [...files].filter(([name]) => name.endsWith('.html')).map(([name, bytes]) => [name, bytes.toString('utf8')]),
+    [...files]
+      .filter(([name]) => name.endsWith('.html'))
+      .map(([name, bytes]) => [name, bytes.toString('utf8')]),
   )
   return {
     folder,

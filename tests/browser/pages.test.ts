@@ -1,0 +1,101 @@
+/** Every kind of page of the demo, for readers of every kind: light and dark, narrow, with aids. */
+import { readFile } from 'node:fs/promises'
+import { createRequire } from 'node:module'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { demo } from '../build/site.ts'
+import { opened, served, type Served } from './serve.ts'
+
+let host: Served
+let axe: string
+beforeAll(async () => {
+  host = await served(demo, '/')
+  axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+})
+afterAll(() => host.close())
+
+const kinds = (): string[] => {
+  const all = [...host.site.pages.keys()].map((name) => name.replace(/index\.html$/, ''))
+  const notes = all.filter((path) => path.startsWith('notes/'))
+  const [longest] = all
+    .filter((path) => /^calculators\/./.test(path))
+    .sort(
+      (a, b) =>
+        (host.site.pages.get(`${b}index.html`)?.length ?? 0) -
+        (host.site.pages.get(`${a}index.html`)?.length ?? 0),
+    )
+  const [table = ''] = all.filter((path) => /^tables\/./.test(path))
+  return ['', '404.html', 'numbers/', 'calculators/', longest ?? '', 'tables/', table, ...notes]
+}
+
+describe.each(['light', 'dark'] as const)('in the %s', (colorScheme) => {
+  it('no page has what keeps a reader out (axe-core), on a phone', async () => {
+    const wrong: string[] = []
+    for (const path of kinds()) {
+      const { page, context, faults } = await opened(host, path, {
+        colorScheme,
+        viewport: { width: 390, height: 844 },
+      })
+      await page.evaluate(axe)
+      const found = await page.evaluate<{ id: string; targets: string[] }[]>(`
+        axe.run(document, { resultTypes: ['violations'] }).then(({ violations }) =>
+          violations.map(({ id, nodes }) => ({ id, targets: nodes.slice(0, 3).map(({ target, failureSummary }) => target.join(' ') + ' ' + failureSummary) })))`)
+      wrong.push(
+        ...found.map(({ id, targets }) => `${path}: ${id}: ${targets.join(' | ')}`),
+        ...faults.map((fault) => `${path}: ${fault}`),
+      )
+      await context.close()
+    }
+    expect(wrong).toEqual([])
+  })
+
+  it('an open form has none either', async () => {
+    const { page, context } = await opened(host, kinds().at(-1) ?? '', {
+      colorScheme,
+      viewport: { width: 390, height: 844 },
+    })
+    await page.locator('.try-bar button').first().click()
+    await page.locator('.try-form').waitFor()
+    await page.locator('.try-form input').first().fill('nonsense')
+    await page.locator('.try-form button[type=submit]').click()
+    await page.evaluate(axe)
+    const found = await page.evaluate<string[]>(`
+      axe.run(document.querySelector('.try-form')).then(({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes.map(({ html }) => html).join(' ')))`)
+    expect(found).toEqual([])
+    await context.close()
+  })
+})
+
+it('no page scrolls sideways at 360 pixels', async () => {
+  const wrong: string[] = []
+  const { page, context } = await opened(host, '', { viewport: { width: 360, height: 740 } })
+  for (const name of host.site.pages.keys()) {
+    await page.goto(host.address + name.replace(/index\.html$/, ''))
+    const width = await page.evaluate(() => document.documentElement.scrollWidth)
+    if (width > 360) {
+      const widest = await page.evaluate(() =>
+        [...document.querySelectorAll('main *')]
+          .filter(
+            (one) => one.getBoundingClientRect().right > 361 && !one.closest('[tabindex="0"]'),
+          )
+          .slice(0, 3)
+          .map((one) => `${one.tagName}.${one.id}`)
+          .join(', '),
+      )
+      wrong.push(`${name}: ${width} (${widest})`)
+    }
+  }
+  expect(wrong).toEqual([])
+  await context.close()
+})
+
+it('a note prints with its warnings, results and stories, without the controls', async () => {
+  const { page, context } = await opened(
+    host,
+    kinds().find((path) => path.startsWith('notes/')) ?? '',
+  )
+  await page.emulateMedia({ media: 'print' })
+  for (const selector of ['.hazard', '.card', 'table.stories'])
+    expect([selector, await page.locator(selector).first().isVisible()]).toEqual([selector, true])
+  expect(await page.locator('.try-bar:visible, nav[aria-label=Site]:visible').count()).toBe(0)
+  await context.close()
+})
