@@ -30,7 +30,7 @@ const hottestKnown = 373.15
 export const strongestKnown = 0.6
 const weakestByVolume = 0.1
 /** The ASHRAE tables stop here: −35 °C. */
-const coldestByVolume = 238.15
+const coldestByVolume = iceMelts - 35
 
 /** Mass against volume fraction, ASHRAE Handbook Fundamentals 2001; beyond 0.6 a straight line to 1. */
 const byMassSteps = [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 1]

@@ -8,9 +8,7 @@ import { lookupOf } from './lookup.ts'
 
 export function editionOf(published: Published, slug: string): string {
   const lookup = lookupOf(published)
-  const numbers = lookup
-    .numbersOf(slug)
-    .map(({ id, value, shown, now }) => [id, value, shown, now])
+  const numbers = lookup.numbersOf(slug).map(({ id, value, shown, now }) => [id, value, shown, now])
   const blocks = lookup
     .blocksOf(slug)
     .map(({ id, verdict, provisional, accepted }) => [id, verdict, provisional, accepted])

@@ -48,8 +48,7 @@ function lookup(published: Published): Lookup {
     blocks: new Map(published.blocks.map((block) => [block.id, block])),
     notes: new Map(published.notes.map((note) => [note.slug, note])),
     replacing: (id) => later.get(id) ?? [],
-    replacedBy: (id) =>
-      later.get(id)?.reduce((last, one) => (last.date <= one.date ? one : last)),
+    replacedBy: (id) => later.get(id)?.reduce((last, one) => (last.date <= one.date ? one : last)),
     numbersOf: (slug) => numbersOf.get(slug) ?? [],
     blocksOf: (slug) => blocksOf.get(slug) ?? [],
     usesOf: (calculator) => usesOf.get(calculator) ?? [],

@@ -106,7 +106,8 @@ function comparedHtml(number: PublishedNumber, ctx: CardContext): string {
   if (point) return `Compared with the prediction, ${link}.`
   const share = ((number.value - predicted.value) / Math.abs(predicted.value)) * 100
   const size = Math.abs(share).toFixed(Math.abs(share) < 10 ? 1 : 0)
-  const words = Number(size) === 0 ? 'the same as' : `${size}\u00a0% ${share > 0 ? 'above' : 'below'}`
+  const words =
+    Number(size) === 0 ? 'the same as' : `${size}\u00a0% ${share > 0 ? 'above' : 'below'}`
   return `Compared with the prediction: ${words} ${link}.`
 }
 
@@ -151,8 +152,7 @@ export function placeHref(number: PublishedNumber, ctx: CardContext): string | u
 }
 
 export function valueHtml(number: PublishedNumber, ctx: CardContext): string {
-  const within =
-    number.plusMinusShown === undefined ? '' : ` ${withinText(number.plusMinusShown)}`
+  const within = number.plusMinusShown === undefined ? '' : ` ${withinText(number.plusMinusShown)}`
   const other = number.shownOther === undefined ? '' : ` (${number.shownOther})`
   const before = ctx.builder?.number(number.id)
   const yours =

@@ -91,7 +91,9 @@ export function storiesHtml(numbers: readonly PublishedNumber[], ctx: CardContex
   )
   const heads = ['Number', 'Value', 'How', 'Where from', 'Rests on', 'Place']
   return [
-    '<table class="stories"><caption>Every number of this note, and where it comes from. Places are lines of <code>', escape(first.file), '</code>.</caption>',
+    '<table class="stories"><caption>Every number of this note, and where it comes from. Places are lines of <code>',
+    escape(first.file),
+    '</code>.</caption>',
     `<thead><tr>${heads.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead>`,
     own === ''
       ? ''

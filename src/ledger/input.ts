@@ -21,6 +21,10 @@ export interface Entry {
 export const mayBeLeftOut = (field: SingleField | ListField): boolean =>
   field.optional === true || 'assume' in field
 
+/** A value of a field as its author would type it. */
+export const asTyped = (value: number, { units: [unit] }: NumberField): string =>
+  unit === '' ? String(value) : `${value} ${unit}`
+
 /** The key of a choice that a text means: the key itself, or its words. */
 export function readChoice(field: ChoiceField, text: string): Entry | Slip {
   const keys = Object.keys(field.options)
@@ -41,8 +45,22 @@ export function readChoice(field: ChoiceField, text: string): Entry | Slip {
   }
 }
 
+/** A name; one that has to be given must not be empty. */
+export function readText(field: TextField, text: string): Entry | Slip {
+  const value = text.trim()
+  return value !== '' || field.optional === true
+    ? { ok: true, value }
+    : {
+        ok: false,
+        rule: 'no-name',
+        text: `“${field.label}” is empty: \`${text}\` was read`,
+        allowed: 'any words',
+        hint: field.help,
+      }
+}
+
 export function readField(field: SingleField, text: string): Entry | Slip {
-  if (field.type === 'text') return { ok: true, value: text.trim() }
+  if (field.type === 'text') return readText(field, text)
   if (field.type === 'choice') return readChoice(field, text)
   const read = readNumber(field, text)
   if (!read.ok) return read

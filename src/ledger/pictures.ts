@@ -68,7 +68,12 @@ function missing(
   const near =
     pictures.find((one) => posix.basename(one).toLowerCase() === name.toLowerCase()) ??
     pictures.find(
-      (one) => posix.basename(one) === nearestName(name, pictures.map((two) => posix.basename(two))),
+      (one) =>
+        posix.basename(one) ===
+        nearestName(
+          name,
+          pictures.map((two) => posix.basename(two)),
+        ),
     )
   const relative = near === undefined ? undefined : posix.relative(posix.dirname(file), near)
   return {

@@ -307,9 +307,7 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
         const row: Record<string, RawInput> = {}
         const properties: unknown = item.properties
         for (const property of Array.isArray(properties) ? properties.filter(isNode) : []) {
-          const key = isNode(property.key)
-            ? String(property.key.name ?? property.key.value)
-            : ''
+          const key = isNode(property.key) ? String(property.key.name ?? property.key.value) : ''
           const value = property.value
           if (property.type !== 'Property' || property.computed === true || !isNode(value)) {
             report(
@@ -806,9 +804,14 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
         (attribute) => attribute.type === 'mdxJsxAttribute' && attribute.name === 'src',
       )
       if (typeof source?.value === 'string')
-        report('picture-as-tag', `<img> with \`${source.value}\`: nobody puts it on the site`, start(node), {
-          hint: 'write `![what it shows](./pump.jpg)`',
-        })
+        report(
+          'picture-as-tag',
+          `<img> with \`${source.value}\`: nobody puts it on the site`,
+          start(node),
+          {
+            hint: 'write `![what it shows](./pump.jpg)`',
+          },
+        )
     }
     const [head] = name.split('.')
     if (head !== undefined && /^\p{Lu}/u.test(head) && !bound.has(head)) {

@@ -42,7 +42,10 @@ export async function show(
   const blocks = cards.flatMap((card) => ctx.block(card.dataset.block ?? '') ?? [])
   const stories = document.querySelector('[data-stories]')
   const [makers, storiesHtml] = await Promise.all([
-    makersFor(blocks.filter(({ id }) => changed.has(id)), ctx),
+    makersFor(
+      blocks.filter(({ id }) => changed.has(id)),
+      ctx,
+    ),
     stories && import('../card/stories.ts').then((module) => module.storiesHtml),
   ])
   if (!current()) return false
@@ -52,8 +55,7 @@ export async function show(
     const section = places.get(card)?.current ?? card.querySelector(':scope > .card')
     if (block === undefined || section === null) continue
     if (!changed.has(block.id)) restore(card)
-    else
-      put(card, section, cardHtml(block, ctx, 'yours', partsOf(block, section, ctx, makers)))
+    else put(card, section, cardHtml(block, ctx, 'yours', partsOf(block, section, ctx, makers)))
   }
   showNumbers(ctx, moved)
   if (stories?.firstElementChild && storiesHtml) {

@@ -73,6 +73,21 @@ export const remarkFill: Plugin<[PageLookup], Root> = (lookup) => (tree, file) =
     parent.children.splice(index, 1, ...(made as never[]))
     return [SKIP, index + made.length]
   })
+  alignByClass(tree)
+}
+
+/** Columns are aligned by class: the site's content policy allows no style attributes. */
+function alignByClass(tree: Root): void {
+  visitParents(tree, 'table', (table) => {
+    const { align } = table
+    table.align = null
+    for (const row of table.children)
+      row.children.forEach((cell, index) => {
+        const side = align?.[index]
+        if (side === 'right' || side === 'center')
+          cell.data = Object.assign({}, cell.data, { hProperties: { className: `align-${side}` } })
+      })
+  })
 }
 
 const isPlace = (type: string): boolean =>

@@ -48,9 +48,11 @@ export function workedNotes(holder: LedgerHolder): AstroIntegration {
 /** Pages run in this process, in a module graph of their own: here they find what was handed over. */
 const shelfKey = 'worked-notes:published'
 
+const isShelf = (value: unknown): value is Map<number, Published> => value instanceof Map
+
 function shelf(): Map<number, Published> {
   const there: unknown = Reflect.get(globalThis, Symbol.for(shelfKey))
-  if (there instanceof Map) return there
+  if (isShelf(there)) return there
   const made = new Map<number, Published>()
   Reflect.set(globalThis, Symbol.for(shelfKey), made)
   return made

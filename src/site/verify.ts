@@ -50,7 +50,12 @@ export async function verifySite(dist: string): Promise<readonly Discrepancy[]> 
   for (const name of await readdir(dist, { recursive: true }))
     if (name.endsWith('.html') || partFile.test(name.split(sep).join('/')))
       pages.set(name.split(sep).join('/'), await readFile(join(dist, name), 'utf8'))
-  return verifyTexts(text, pages)
+  const lost = [...pages.keys()]
+    .filter((name) => /^notes\/[^/]+\/index\.html$/.test(name))
+    .map((name) => name.replace('index.html', 'numbers.json'))
+    .filter((name) => !pages.has(name))
+    .map((file) => ({ file, line: 1, text: 'the numbers of this page are not there' }))
+  return [...lost, ...(await verifyTexts(text, pages))]
 }
 
 /** The numbers that one note's page stands on. */
@@ -67,7 +72,13 @@ export async function verifyTexts(
       { file: 'numbers.json', line: 1, text: 'numbers.json is not what the kit writes (format 1)' },
     ]
   const calculators = await loadCalculators(Object.keys(registry))
-  const found = [...compareRecord('numbers.json', numbersJson, recordText(work(published, calculators).published))]
+  const found = [
+    ...compareRecord(
+      'numbers.json',
+      numbersJson,
+      recordText(work(published, calculators).published),
+    ),
+  ]
   const base = baseOf(pages)
   const tables = await Promise.all(Object.values(tableRegistry).map((load) => load()))
   const kit = { calculators, tables: new Map(tables.map((table) => [table.id, table])) }
@@ -93,7 +104,9 @@ export async function verifyTexts(
 
 /** Ids of the numbers that a page prints. */
 function shownIn(html: string): string[] {
-  const ids = [...html.matchAll(/<data [^>]*data-number="([^"]*)"/g)].map(([, id = '']) => plain(id))
+  const ids = [...html.matchAll(/<data [^>]*data-number="([^"]*)"/g)].map(([, id = '']) =>
+    plain(id),
+  )
   return [...new Set(ids)]
 }
 

@@ -46,7 +46,8 @@ describe.each(['light', 'dark'] as const)('in the %s', (colorScheme) => {
       await context.close()
     }
     expect(wrong).toEqual([])
-  })
+    // A dozen pages, some with thousands of figures.
+  }, 300_000)
 
   it('an open form has none either', async () => {
     const { page, context } = await opened(host, kinds().at(-1) ?? '', {

@@ -73,7 +73,9 @@ describe('card', () => {
   it('gives each finding its verdict, sentence, limit and basis', () => {
     const checks = /<ul class="findings">(.*?)<\/ul>/.exec(html)?.[1] ?? ''
     expect(text(checks)).toContain('Coolant rise. The coolant warms by 2.0\u00a0K')
-    expect(text(checks)).toContain('Limit: at most 5\u00a0K (watch), 10\u00a0K (stop). Common practice.')
+    expect(text(checks)).toContain(
+      'Limit: at most 5\u00a0K (watch), 10\u00a0K (stop). Common practice.',
+    )
   })
   it('says whose figures they are', () => {
     const yours = { ...ctx, builder: context() }
@@ -117,7 +119,9 @@ describe('stories', () => {
   })
   it('tells where each kind comes from', () => {
     const words = text(html)
-    expect(words).toContain('Measured 14 March 2026. Instrument: clamp meter (±\u00a00.1\u00a0A). 14.0\u00a0V, warm.')
+    expect(words).toContain(
+      'Measured 14 March 2026. Instrument: clamp meter (±\u00a00.1\u00a0A). 14.0\u00a0V, warm.',
+    )
     expect(words).toContain('Controller data sheet, rev. C, p. 7.')
     expect(words).toContain('Because round the battery box.')
     expect(words).toContain('2.4\u00a0m + 2.8\u00a0m = 5.2\u00a0m.')

@@ -520,7 +520,7 @@ describe('a block', () => {
       'notes/n.mdx:23:24 error not-a-list: `pieces` is a list: one row for each piece | hint: a table inside <Calc> with the columns name, length',
       'notes/n.mdx:25:1 error missing-input: `i` has no list of pieces: each length of hose | hint: a table inside <Calc> with the columns name, length',
       'notes/n.mdx:27:25 error not-a-list: `amps` is one number, not a list',
-      'notes/n.mdx:29:1 error missing-input: `k` does not say `length`: along the piece | hint: `length="0.1 m"` or `length={aName}`',
+      'notes/n.mdx:29:1 error missing-input: `k` does not say `pieces.0.length`: along the piece | hint: `length="0.1 m"` or `length={aName}`',
       'notes/n.mdx:29:43 error unknown-field: a piece has no `lenght` | allowed: name, length | hint: did you mean `length`?',
       'notes/n.mdx:29:52 error bad-list: a list of parts is written `[{ name: "…", length: "2 m" }, …]`',
       'notes/n.mdx:31:1 error missing-input: `l` has no list of pieces: each length of hose | hint: a table inside <Calc> with the columns name, length',

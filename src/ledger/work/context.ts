@@ -9,6 +9,7 @@ import type { Calculator, NumberField } from '../../../calculators/define.ts'
 import type { Quantity, Slip } from '../../quantity/types.ts'
 import type { Problem } from '../problems.ts'
 import type { Firmness, Published, PublishedBlock, PublishedNumber } from '../published.ts'
+import { problemAt, type Said } from '../report.ts'
 import type { Precision } from '../show.ts'
 
 /** A number as evaluated: `null` where it cannot be told. */
@@ -54,13 +55,8 @@ export interface WorkContext {
   valueOf(id: string): Evaluated
 }
 
-export function report(
-  { problems }: WorkContext,
-  { file, line, column }: PublishedNumber,
-  problem: Omit<Problem, 'level' | 'file' | 'line' | 'column'>,
-  level: Problem['level'] = 'error',
-): void {
-  problems.push({ ...problem, level, file, line, column })
+export function report({ problems }: WorkContext, number: PublishedNumber, said: Said): void {
+  problems.push(problemAt(number.file, number, said))
 }
 
 /** Reports what a quantity would not do, with what it was asked for in front. */
@@ -68,14 +64,9 @@ export function reportSlip(
   ctx: WorkContext,
   number: PublishedNumber,
   what: string,
-  { rule, text, allowed, hint }: Slip,
+  slip: Slip,
 ): void {
-  report(ctx, number, {
-    rule,
-    text: what === '' ? text : `${what}: ${text}`,
-    ...(allowed === undefined ? {} : { allowed }),
-    ...(hint === undefined ? {} : { hint }),
-  })
+  report(ctx, number, { ...slip, text: what === '' ? slip.text : `${what}: ${slip.text}` })
 }
 
 /** `pump.flow` is the field `flow` to whoever filled it in. */

@@ -39,7 +39,7 @@ export function fits(
   if (unusual !== undefined) {
     const value = formatQuantity(quantity.value, field.units[0], { figures: 3 })
     const text = `${fieldName(number)}: \`${value}\` is ${unusual}`
-    report(ctx, number, { rule: 'unusual', text }, 'warning')
+    report(ctx, number, { rule: 'unusual', level: 'warning', text })
   }
   return true
 }

@@ -25,10 +25,10 @@ export function evaluateTyped(ctx: WorkContext, number: PublishedNumber): Evalua
   }
   const quantity = 'quantity' in read ? read.quantity : read
   if (quantity.remark !== undefined)
-    report(ctx, number, { rule: 'read-as', text: quantity.remark }, 'warning')
+    report(ctx, number, { rule: 'read-as', level: 'warning', text: quantity.remark })
   if ('unusual' in read) {
     const text = `${fieldName(number)}: \`${quantity.typed}\` is ${read.unusual}`
-    report(ctx, number, { rule: 'unusual', text }, 'warning')
+    report(ctx, number, { rule: 'unusual', level: 'warning', text })
   }
   const kind = number.kind === 'worked' ? 'assumed' : number.kind
   return {

@@ -1,0 +1,81 @@
+/**
+ * A block: what it was given, field by field, each number with an entry of its own, and the block
+ * itself with nothing worked yet. Its results have no entry before it is worked.
+ */
+import type { Calculator, Field } from '../../../calculators/define.ts'
+import type { BlockSource, NoteSource, RawInput } from '../note-source.ts'
+import type { Given } from '../published.ts'
+import { didYouMean } from '../report.ts'
+import { report, type LinkContext } from './context.ts'
+import { linkInput, type Slot } from './inputs.ts'
+import { linkList } from './lists.ts'
+import { withTables } from './tables.ts'
+
+export function linkBlock(ctx: LinkContext, note: NoteSource, block: BlockSource): void {
+  const calculator = ctx.calculators.get(block.use)
+  if (calculator === undefined) {
+    reportNoCalculator(ctx, note, block)
+    return
+  }
+  const raw = withTables(ctx, note, block, calculator)
+  reportUnknownInputs(ctx, note, block, calculator, raw)
+  const given: Record<string, Given> = {}
+  for (const [name, field] of Object.entries(calculator.inputs)) {
+    const slot = { note, block, path: `${block.name}.${name}`, name }
+    const made = linkField(ctx, slot, field, raw[name])
+    if (made !== undefined) given[name] = made
+  }
+  ctx.blocks.push({
+    id: `${note.slug}/${block.name}`,
+    note: note.slug,
+    name: block.name,
+    title: block.title ?? calculator.title,
+    calculator: block.use,
+    given,
+    inputs: {},
+    outputs: {},
+    verdict: 'unknown',
+    provisional: false,
+    accepted: block.accept ?? null,
+    findings: [],
+    working: [],
+    hazards: [],
+    file: note.file,
+    line: block.line,
+  })
+}
+
+const linkField = (
+  ctx: LinkContext,
+  slot: Slot,
+  field: Field,
+  raw: RawInput | undefined,
+): Given | undefined =>
+  field.type === 'list' ? linkList(ctx, slot, field, raw) : linkInput(ctx, slot, field, raw)
+
+function reportNoCalculator(ctx: LinkContext, note: NoteSource, block: BlockSource): void {
+  const known = ctx.knownCalculators
+  report(ctx, note, block.useAt, {
+    rule: 'unknown-calculator',
+    text: `there is no calculator \`${block.use}\``,
+    hint: didYouMean(block.use, known) ?? `there are: ${known.join(', ')}`,
+  })
+}
+
+function reportUnknownInputs(
+  ctx: LinkContext,
+  note: NoteSource,
+  block: BlockSource,
+  calculator: Calculator,
+  raw: Readonly<Record<string, RawInput>>,
+): void {
+  const known = Object.keys(calculator.inputs)
+  for (const [name, input] of Object.entries(raw))
+    if (calculator.inputs[name] === undefined)
+      report(ctx, note, input, {
+        rule: 'unknown-field',
+        text: `the calculator \`${block.use}\` has no input \`${name}\``,
+        allowed: known.join(', '),
+        hint: didYouMean(name, known),
+      })
+}

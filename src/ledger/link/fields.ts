@@ -1,0 +1,83 @@
+/**
+ * A field of a block: `pump.flow`, `pump.hoses[0].length`. In: the block and what stands behind its
+ * name. Out: the id of that number, or undefined with what is wrong reported.
+ *
+ * Whether a row is there is not asked: how many a table of results has is known when it is worked.
+ */
+import type { Calculator, Field, Output } from '../../../calculators/define.ts'
+import type { At, BlockSource, NoteSource } from '../note-source.ts'
+import { didYouMean, type Said } from '../report.ts'
+import { report, type LinkContext } from './context.ts'
+
+export function resolveField(
+  ctx: LinkContext,
+  note: NoteSource,
+  owner: NoteSource,
+  block: BlockSource,
+  fields: readonly string[],
+  at: At,
+): string | undefined {
+  const calculator = ctx.calculators.get(block.use)
+  if (calculator === undefined) return undefined
+  const fault = faultOf(block, calculator, fields)
+  if (fault === undefined) return `${owner.slug}/${block.name}.${fields.join('.')}`
+  report(ctx, note, at, fault)
+  return undefined
+}
+
+/** Why there is no such number, or undefined when there is one. */
+function faultOf(
+  block: BlockSource,
+  calculator: Calculator,
+  [name, ...rest]: readonly string[],
+): Said | undefined {
+  const rule = 'not-a-number'
+  const known = numbersOf(calculator)
+  const allowed = known.map((field) => `\`${block.name}.${field}\``).join(', ')
+  if (name === undefined)
+    return { rule, text: `\`${block.name}\` is a block; say which number of it`, allowed }
+  const full = `${block.name}.${name}`
+  const output = calculator.outputs[name]
+  const input = calculator.inputs[name]
+  if (output?.type === 'number' && rest.length === 0) return undefined
+  if (input?.type === 'number' && rest.length === 0) {
+    if (block.given[name] !== undefined || input.assume !== undefined) return undefined
+    return { rule: 'not-given', text: `\`${block.name}\` was not given \`${name}\`` }
+  }
+  const columns = columnsOf(output, input)
+  if (columns !== undefined)
+    return isCell(columns, rest) ? undefined : { rule, ...sayWhichCell(full, columns) }
+  if (output !== undefined || input !== undefined)
+    return { rule, text: `\`${full}\` is a word, not a number`, allowed }
+  return {
+    rule: 'unknown-field',
+    text: `the calculator \`${block.use}\` has no \`${name}\``,
+    allowed,
+    hint: didYouMean(name, known, `${block.name}.`),
+  }
+}
+
+const numbersOf = ({ outputs, inputs }: Calculator): string[] =>
+  [...Object.entries(outputs), ...Object.entries(inputs)]
+    .filter(([, { type }]) => type === 'number')
+    .map(([name]) => name)
+
+type Columns = Readonly<Record<string, { readonly type: string }>>
+
+function columnsOf(output: Output | undefined, input: Field | undefined): Columns | undefined {
+  if (output?.type === 'table') return output.columns
+  return input?.type === 'list' ? input.fields : undefined
+}
+
+function isCell(columns: Columns, [row, column, ...more]: readonly string[]): boolean {
+  if (row === undefined || column === undefined || more.length > 0) return false
+  return /^\d+$/.test(row) && columns[column]?.type === 'number'
+}
+
+function sayWhichCell(full: string, columns: Columns): Pick<Said, 'text' | 'hint'> {
+  const column = Object.entries(columns).find(([, { type }]) => type === 'number')?.[0] ?? ''
+  return {
+    text: `\`${full}\` is a table; say which row and column of it`,
+    hint: `such as \`${full}[0].${column}\``,
+  }
+}

@@ -1,0 +1,128 @@
+/**
+ * One input of a block: a number typed there, a name or a sum, a word, or nothing. A number typed into
+ * a block has no source: it counts as assumed, or as chosen where the calculator leaves that choice.
+ */
+import type { ChoiceField, NumberField, TextField } from '../../../calculators/define.ts'
+import { asTyped, readChoice, readText, type SingleField } from '../input.ts'
+import type { BlockSource, NoteSource, RawInput } from '../note-source.ts'
+import type { Given } from '../published.ts'
+import { report, type LinkContext } from './context.ts'
+import { addNumber, summed } from './numbers.ts'
+import { resolveSum } from './resolve.ts'
+
+/** Where an input stands. */
+export interface Slot {
+  readonly note: NoteSource
+  readonly block: BlockSource
+  /** `pump.hoses.0.length` */
+  readonly path: string
+  /** `length` */
+  readonly name: string
+}
+
+type RawNumber = Extract<RawInput, { readonly type: 'text' | 'sum' }>
+
+export function linkInput(
+  ctx: LinkContext,
+  slot: Slot,
+  field: SingleField,
+  raw: RawInput | undefined,
+): Given | undefined {
+  const { note, name } = slot
+  if (raw === undefined) return leftOut(ctx, slot, field)
+  if (raw.type === 'unread') return undefined
+  if (raw.type === 'rows') {
+    const one = field.type === 'number' ? 'number' : 'word'
+    const text = `\`${name}\` is one ${one}, not a list`
+    report(ctx, note, raw, { rule: 'not-a-list', text })
+    return undefined
+  }
+  if (field.type === 'number') return linkNumber(ctx, slot, field, raw)
+  if (raw.type === 'text') return linkWord(ctx, slot, field, raw)
+  report(ctx, note, raw, {
+    rule: 'not-a-word',
+    text: `\`${name}\` takes a word, not a number`,
+    allowed: optionsOf(field),
+  })
+  return undefined
+}
+
+function linkNumber(
+  ctx: LinkContext,
+  { note, block, path }: Slot,
+  field: NumberField,
+  raw: RawNumber,
+): Given | undefined {
+  const common = { block: `${note.slug}/${block.name}`, of: field.of }
+  if (raw.type === 'sum') {
+    const expression = resolveSum(ctx, note, raw.sum)
+    if (expression === undefined) return undefined
+    const id = addNumber(ctx, note, path, raw, { ...common, ...summed(expression) })
+    return { type: 'number', id, how: 'reference' }
+  }
+  const isChoice = field.choice === true
+  const kind = isChoice ? 'chosen' : 'assumed'
+  const id = addNumber(ctx, note, path, raw, {
+    ...common,
+    kind,
+    firmness: kind,
+    typed: raw.text,
+    because: isChoice ? 'chosen in this block' : 'typed into this block, without a source',
+  })
+  return { type: 'number', id, how: 'literal' }
+}
+
+function linkWord(
+  ctx: LinkContext,
+  slot: Slot,
+  field: ChoiceField | TextField,
+  raw: Extract<RawInput, { readonly type: 'text' }>,
+): Given | undefined {
+  const read = field.type === 'text' ? readText(field, raw.text) : readChoice(field, raw.text)
+  if (read.ok) return { type: 'word', value: String(read.value), how: 'literal' }
+  report(ctx, slot.note, raw, { ...read, text: `\`${inBlock(slot)}\`: ${read.text}` })
+  return undefined
+}
+
+/** The calculator's own value where it has one; else it is missing, unless it may be. */
+function leftOut(ctx: LinkContext, slot: Slot, field: SingleField): Given | undefined {
+  const { note, block, path } = slot
+  if (field.type === 'number' && field.assume !== undefined) {
+    const id = addNumber(ctx, note, path, block, {
+      kind: 'assumed',
+      firmness: 'assumed',
+      block: `${note.slug}/${block.name}`,
+      of: field.of,
+      typed: asTyped(field.assume.value, field),
+      because: field.assume.because,
+    })
+    return { type: 'number', id, how: 'assumed-default' }
+  }
+  if (field.type === 'choice' && field.assume !== undefined)
+    return { type: 'word', value: field.assume.value, how: 'assumed-default' }
+  if (field.optional !== true) reportMissing(ctx, slot, field)
+  return undefined
+}
+
+function reportMissing(ctx: LinkContext, slot: Slot, field: SingleField): void {
+  const { note, block, name } = slot
+  report(ctx, note, block, {
+    rule: 'missing-input',
+    text: `\`${block.name}\` does not say \`${inBlock(slot)}\`: ${asClause(field.help)}`,
+    allowed: optionsOf(field),
+    hint:
+      field.type === 'number'
+        ? `\`${name}="${asTyped(field.usual[0], field)}"\` or \`${name}={aName}\``
+        : undefined,
+  })
+}
+
+/** `hoses.0.length` of `pump.hoses.0.length`: the row is said too. */
+const inBlock = ({ block, path }: Slot): string => path.slice(block.name.length + 1)
+
+const optionsOf = (field: SingleField): string | undefined =>
+  field.type === 'choice' ? Object.keys(field.options).join(', ') : undefined
+
+/** A sentence of help as the end of another. */
+export const asClause = (text: string): string =>
+  text.charAt(0).toLowerCase() + text.slice(1).replace(/\.$/, '')

@@ -1,0 +1,81 @@
+/** A list of parts: as many rows as the calculator takes, each cell an input of its own. */
+import type { ListField } from '../../../calculators/define.ts'
+import type { RawInput } from '../note-source.ts'
+import type { Given } from '../published.ts'
+import { didYouMean } from '../report.ts'
+import { report, type LinkContext } from './context.ts'
+import { asClause, linkInput, type Slot } from './inputs.ts'
+
+type RawRow = Readonly<Record<string, RawInput>>
+
+export function linkList(
+  ctx: LinkContext,
+  slot: Slot,
+  field: ListField,
+  raw: RawInput | undefined,
+): Given | undefined {
+  const { note, block, name } = slot
+  const hint = `a table inside <Calc> with the columns ${Object.keys(field.fields).join(', ')}`
+  if (raw?.type === 'unread') return undefined
+  if (raw === undefined) {
+    if (field.optional !== true)
+      report(ctx, note, block, {
+        rule: 'missing-input',
+        text: `\`${block.name}\` has no list of ${name}: ${asClause(field.help)}`,
+        hint,
+      })
+    return undefined
+  }
+  if (raw.type !== 'rows') {
+    const text = `\`${name}\` is a list: one row for each ${field.row}`
+    report(ctx, note, raw, { rule: 'not-a-list', text, hint })
+    return undefined
+  }
+  const [least, most] = field.rows
+  if (raw.rows.length < least || raw.rows.length > most) {
+    report(ctx, note, raw, {
+      rule: 'list-length',
+      text: `\`${name}\` has ${raw.rows.length} rows`,
+      allowed: `${least} to ${most} rows, one for each ${field.row}`,
+    })
+    return undefined
+  }
+  return {
+    type: 'rows',
+    rows: raw.rows.map((row, index) =>
+      linkRow(ctx, { ...slot, path: `${slot.path}.${index}` }, field, row),
+    ),
+  }
+}
+
+function linkRow(
+  ctx: LinkContext,
+  slot: Slot,
+  field: ListField,
+  row: RawRow,
+): Record<string, Given> {
+  reportUnknownCells(ctx, slot, field, row)
+  const made: Record<string, Given> = {}
+  for (const [name, inner] of Object.entries(field.fields)) {
+    const cell = linkInput(ctx, { ...slot, path: `${slot.path}.${name}`, name }, inner, row[name])
+    if (cell !== undefined) made[name] = cell
+  }
+  return made
+}
+
+function reportUnknownCells(
+  ctx: LinkContext,
+  { note }: Slot,
+  { row: part, fields }: ListField,
+  row: RawRow,
+): void {
+  const known = Object.keys(fields)
+  for (const [name, input] of Object.entries(row))
+    if (fields[name] === undefined)
+      report(ctx, note, input, {
+        rule: 'unknown-field',
+        text: `a ${part} has no \`${name}\``,
+        allowed: known.join(', '),
+        hint: didYouMean(name, known),
+      })
+}

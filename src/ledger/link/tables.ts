@@ -1,0 +1,72 @@
+/**
+ * The tables that stand in a block: each is the one list of the calculator that all its columns fit,
+ * headed by the fields' names or labels. Out: the block's inputs with those lists among them.
+ */
+import type { Calculator, ListField } from '../../../calculators/define.ts'
+import type { BlockSource, NoteSource, RawInput, RawTable } from '../note-source.ts'
+import { report, type LinkContext } from './context.ts'
+
+type Raw = Readonly<Record<string, RawInput>>
+
+export function withTables(
+  ctx: LinkContext,
+  note: NoteSource,
+  block: BlockSource,
+  calculator: Calculator,
+): Raw {
+  const raw: Record<string, RawInput> = { ...block.given }
+  for (const table of block.tables) {
+    const fitting = listOf(calculator, table)
+    if (fitting === undefined) {
+      report(ctx, note, table, {
+        rule: 'bad-table',
+        text: `the table’s columns (${table.headings.join(', ')}) fit no list of \`${block.use}\``,
+        allowed: listWords(calculator) || `\`${block.use}\` takes no list of parts`,
+      })
+      continue
+    }
+    const [name, list] = fitting
+    if (raw[name] === undefined) raw[name] = rowsOf(table, list)
+    else
+      report(ctx, note, table, {
+        rule: 'doubled-list',
+        text: `\`${name}\` is given twice, as an attribute and as a table`,
+      })
+  }
+  return raw
+}
+
+const listsOf = ({ inputs }: Calculator): [string, ListField][] =>
+  Object.entries(inputs).flatMap(([name, field]) => (field.type === 'list' ? [[name, field]] : []))
+
+const listWords = (calculator: Calculator): string =>
+  listsOf(calculator)
+    .map(([name, { fields }]) => `${name}: ${Object.keys(fields).join(', ')}`)
+    .join('; ')
+
+function listOf(calculator: Calculator, { headings }: RawTable): [string, ListField] | undefined {
+  const fitting = listsOf(calculator).filter(([, list]) =>
+    headings.every((heading) => fieldNamed(list, heading) !== undefined),
+  )
+  return fitting.length === 1 ? fitting[0] : undefined
+}
+
+const fold = (text: string): string =>
+  text
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/[\s_-]+/g, '')
+
+function fieldNamed({ fields }: ListField, heading: string): string | undefined {
+  return Object.entries(fields).find(
+    ([name, { label }]) => fold(name) === fold(heading) || fold(label) === fold(heading),
+  )?.[0]
+}
+
+function rowsOf({ rows, line, column }: RawTable, list: ListField): RawInput {
+  const byField = (row: Raw): Raw =>
+    Object.fromEntries(
+      Object.entries(row).map(([heading, raw]) => [fieldNamed(list, heading) ?? heading, raw]),
+    )
+  return { type: 'rows', rows: rows.map(byField), line, column }
+}

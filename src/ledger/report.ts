@@ -1,0 +1,35 @@
+/**
+ * A problem from what is said and where. In: the note's file, a place in it, and the words. Out: the
+ * problem, an error unless it is said to be a warning; what is undefined is left out.
+ */
+import { nearestName } from '../quantity/nearest.ts'
+import { defined } from './defined.ts'
+import type { Place, Problem } from './problems.ts'
+
+export interface Said {
+  readonly rule: string
+  readonly text: string
+  readonly level?: Problem['level']
+  readonly allowed?: string | undefined
+  readonly hint?: string | undefined
+  readonly also?: readonly Place[] | undefined
+}
+
+export function problemAt(
+  file: string,
+  { line, column }: Omit<Place, 'file'>,
+  { rule, text, level = 'error', ...more }: Said,
+): Problem {
+  const { allowed, hint, also } = more
+  return { rule, level, text, file, line, column, ...defined({ allowed, hint, also }) }
+}
+
+/** The hint at a slip of the pen, with `before` in front of the name that was probably meant. */
+export function didYouMean(
+  read: string,
+  known: readonly string[],
+  before = '',
+): string | undefined {
+  const near = nearestName(read, known)
+  return near === undefined ? undefined : `did you mean \`${before}${near}\`?`
+}

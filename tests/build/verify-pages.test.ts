@@ -1,0 +1,92 @@
+/**
+ * What `verify` finds on the pages round the notes: counts, editions, outside cases, standard tables,
+ * lists of uses, and the numbers that a page hands to its readers. One digit altered at a time.
+ */
+import { rm } from 'node:fs/promises'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { verifySite, verifyTexts } from '../../src/site/verify.ts'
+import { builtSite, copyOf, small, type Built } from './site.ts'
+
+let site: Built
+const pages = new Map<string, string>()
+beforeAll(async () => {
+  site = await builtSite(small)
+  for (const [name, html] of site.pages) pages.set(name, html)
+  for (const [name, bytes] of site.files)
+    if (/^notes\/.*\.json$/.test(name)) pages.set(name, bytes.toString('utf8'))
+})
+afterAll(() => site.remove())
+
+/** The first stretch that `pattern` finds, from its beginning to its end. */
+function stretchOf(file: string, pattern: RegExp): readonly [from: number, to: number] {
+  const found = pattern.exec(pages.get(file) ?? '')
+  if (found === null) throw new Error(`${file} has no ${pattern.source}`)
+  return [found.index, found.index + found[0].length]
+}
+
+/** Every digit of the text of a stretch (tags and attributes left out), at most `most` of them. */
+function digitsIn(file: string, [from, to]: readonly [number, number], most: number): number[] {
+  const text = pages.get(file) ?? ''
+  const shown = text.slice(from, to).replace(/<[^>]*>/g, (tag) => ' '.repeat(tag.length))
+  const all = [...shown.matchAll(/\d/g)].map(({ index }) => from + index)
+  const every = Math.ceil(all.length / most)
+  return all.filter((_, index) => index % every === 0)
+}
+
+describe('verify', () => {
+  it.each([
+    ['counts of the first page', 'index.html', /<p class="data">.*?<\/p>/],
+    ['tallies of the first page', 'index.html', /<div class="tally">.*?<\/div>/],
+    ['guesses to settle', 'index.html', /<ul class="guess-list">.*?<\/ul>/],
+    ['a title block', 'notes/loop/index.html', /<dl class="title-block">.*?<\/dl>/],
+    ['the strip of a sheet', 'notes/loop/index.html', /edition [0-9a-f]+\./],
+    [
+      'outside cases',
+      'calculators/pump-and-loop/index.html',
+      /<div class="outside-cases">.*<\/div>/,
+    ],
+    ['the list of calculators', 'calculators/index.html', /<p class="tally">.*?<\/p>/],
+    ['the count of numbers', 'numbers/index.html', /<p>\d+ numbers? .*?<\/p>/],
+    ['a standard table', 'tables/boat-ampacity/index.html', /<tbody>.*?<\/tbody>/],
+    ['the numbers handed to a page', 'notes/loop/numbers.json', /"numbers": \[[^]*\]/],
+  ])('finds a digit altered in %s', async (_, file, pattern) => {
+    const text = pages.get(file) ?? ''
+    const places = digitsIn(file, stretchOf(file, pattern), 12)
+    expect(places.length).toBeGreaterThan(0)
+    const lost: string[] = []
+    for (const at of places) {
+      const digit = String((Number(text[at]) + 1) % 10)
+      const altered = text.slice(0, at) + digit + text.slice(at + 1)
+      const found = await verifyTexts(site.numbersJson, new Map([...pages, [file, altered]]))
+      if (!found.some((one) => one.file === file)) lost.push(text.slice(at - 40, at + 20))
+    }
+    expect(lost).toEqual([])
+  })
+
+  it('finds that the numbers handed to a page are gone', async () => {
+    const folder = await copyOf(site.folder)
+    await rm(join(folder, 'notes/loop/numbers.json'))
+    expect(await verifySite(folder)).toEqual([
+      {
+        file: 'notes/loop/numbers.json',
+        line: 1,
+        text: 'the numbers of this page are not there',
+      },
+    ])
+    await rm(folder, { recursive: true })
+  })
+
+  it('finds nothing in the pages as they were built', async () => {
+    expect(await verifyTexts(site.numbersJson, pages)).toEqual([])
+  })
+})
+
+it('every page carries a content policy that lets nothing in from elsewhere', () => {
+  for (const [name, html] of site.pages) {
+    const policy =
+      /<meta http-equiv="content-security-policy" content="([^"]*)"/.exec(html)?.[1] ?? ''
+    expect([name, policy]).toEqual([name, expect.stringContaining("default-src 'none'")])
+    expect([name, policy.match(/https?:|unsafe|\*/g)]).toEqual([name, null])
+  }
+})
