@@ -151,7 +151,11 @@ export interface Source {
 }
 
 /** A case worked outside this kit. Values are text with units, as an author would type them. */
-export interface Example<I extends string = string, O extends string = string, C extends string = string> {
+export interface Example<
+  I extends string = string,
+  O extends string = string,
+  C extends string = string,
+> {
   readonly name: string
   /** Where the answer is printed, with place; `hand` only with the arithmetic in a comment beside it. */
   readonly from: string
@@ -194,8 +198,10 @@ export interface Definition<I extends Fields, O extends Outputs, C extends strin
 }
 
 /* Every calculator seen from outside, its exact names forgotten. */
-export type InputValue = number | string | undefined | readonly Readonly<Record<string, number | string | undefined>>[]
-export type OutputValue = number | string | undefined | readonly Readonly<Record<string, number | string | undefined>>[]
+export type InputValue =
+  number | string | undefined | readonly Readonly<Record<string, number | string | undefined>>[]
+export type OutputValue =
+  number | string | undefined | readonly Readonly<Record<string, number | string | undefined>>[]
 export interface Calculator extends Omit<
   Definition<Fields, Outputs, string>,
   'compute' | 'findings' | 'working' | 'moreHazards' | 'plot'
@@ -215,12 +221,17 @@ export interface Calculator extends Omit<
     input: Readonly<Record<string, InputValue>>,
     output: Readonly<Record<string, OutputValue>>,
   ): readonly HazardId[]
-  plot?(input: Readonly<Record<string, InputValue>>, output: Readonly<Record<string, OutputValue>>): Plot
+  plot?(
+    input: Readonly<Record<string, InputValue>>,
+    output: Readonly<Record<string, OutputValue>>,
+  ): Plot
 }
 
 /** Checks the definition's types against each other and returns it, its exact names kept. */
-export function defineCalculator<const I extends Fields, const O extends Outputs, const C extends string>(
-  definition: Definition<I, O, C>,
-): Definition<I, O, C> {
+export function defineCalculator<
+  const I extends Fields,
+  const O extends Outputs,
+  const C extends string,
+>(definition: Definition<I, O, C>): Definition<I, O, C> {
   return definition
 }

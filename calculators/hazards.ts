@@ -64,7 +64,8 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     title: 'Stored energy',
     what: 'Controller capacitors, and a permanent-magnet motor that is turned, put voltage back on the terminals after isolation.',
     consequence: 'Terminals believed dead give a fatal shock.',
-    avoid: 'Isolate, wait, then measure at the terminals before touching; keep the driven wheels still.',
+    avoid:
+      'Isolate, wait, then measure at the terminals before touching; keep the driven wheels still.',
     source: 'Common practice.',
     reviewed,
   },
@@ -73,7 +74,8 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     title: 'Arc and short circuit',
     what: 'A dropped spanner across cells or busbars passes thousands of amperes.',
     consequence: 'Molten metal, burns and fire.',
-    avoid: 'Insulated tools, no rings or watch, and a cover over everything you are not working on.',
+    avoid:
+      'Insulated tools, no rings or watch, and a cover over everything you are not working on.',
     source: 'Common practice.',
     reviewed,
   },
@@ -100,7 +102,8 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     title: 'Unexpected start and runaway',
     what: 'A failed controller or a throttle fault can command full torque; an electric motor gives no sound that it is ready.',
     consequence: 'The vehicle moves without a driver who expects it.',
-    avoid: 'Prove the interlocks and the emergency isolator before first power; keep the isolator in reach.',
+    avoid:
+      'Prove the interlocks and the emergency isolator before first power; keep the isolator in reach.',
     source: 'Common practice.',
     reviewed,
   },
@@ -109,7 +112,8 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     title: 'Loss of drive in traffic',
     what: 'A cut-back, a trip or a blown fuse takes the drive away without notice.',
     consequence: 'The vehicle stops where others do not expect it.',
-    avoid: 'Fit a warning before the limit is reached, and keep lamps and brakes working without the drive.',
+    avoid:
+      'Fit a warning before the limit is reached, and keep lamps and brakes working without the drive.',
     source: 'Common practice.',
     reviewed,
   },
@@ -118,7 +122,8 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     title: 'Poison',
     what: 'Ethylene glycol tastes sweet.',
     consequence: 'Spoonfuls kill pets and children.',
-    avoid: 'Wipe up every drip, cap and label the containers, hand the old coolant to a disposal point.',
+    avoid:
+      'Wipe up every drip, cap and label the containers, hand the old coolant to a disposal point.',
     source: 'Veterinary toxicology texts: about 1.4 mL/kg (cat), 4.4 to 6.6 mL/kg (dog).',
     reviewed,
   },
@@ -127,7 +132,8 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     title: 'Hot liquid under pressure',
     what: 'A warm loop is under pressure, and so is a loop on test air.',
     consequence: 'Scalds, and hoses or caps that fly off.',
-    avoid: 'Open the cap cold. Use a regulator and a relief valve on any test air, and stay below the weakest rating.',
+    avoid:
+      'Open the cap cold. Use a regulator and a relief valve on any test air, and stay below the weakest rating.',
     source: 'Common practice.',
     reviewed,
   },
@@ -136,7 +142,8 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     title: 'Coolant on high voltage',
     what: 'Coolant conducts.',
     consequence: 'A leak onto a joint or connector bridges insulation: shock and fire.',
-    avoid: 'Route hoses so that no drip can reach a high-voltage joint; test isolation after every leak, before power.',
+    avoid:
+      'Route hoses so that no drip can reach a high-voltage joint; test isolation after every leak, before power.',
     source: 'Common practice.',
     reviewed,
   },
@@ -145,7 +152,8 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     title: 'Wiring fire',
     what: 'The fuse protects the wire, not the load.',
     consequence: 'A wire behind too large a fuse burns before the fuse opens.',
-    avoid: 'Put the fuse at the source end, never larger than the wire carries; never fit a larger fuse to stop it blowing.',
+    avoid:
+      'Put the fuse at the source end, never larger than the wire carries; never fit a larger fuse to stop it blowing.',
     source: 'Common practice.',
     reviewed,
   },
@@ -154,7 +162,8 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     title: 'Cell fire and gas',
     what: 'Damaged, overcharged or frozen-charged lithium cells burn and give off toxic gas.',
     consequence: 'A fire that restarts and cannot be smothered.',
-    avoid: 'Charge in sight, with a smoke detector, outdoors or beside a clear exit; never charge below the cell sheet’s limit.',
+    avoid:
+      'Charge in sight, with a smoke detector, outdoors or beside a clear exit; never charge below the cell sheet’s limit.',
     source: 'Common practice.',
     reviewed,
   },
@@ -163,7 +172,8 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     title: 'Toxic gas and re-ignition',
     what: 'A pack that has burnt or vented gives off toxic gas and can light again hours or days later.',
     consequence: 'Poisoning and a second fire.',
-    avoid: 'Keep away and upwind, call the fire service and say that it is a lithium battery, keep it outdoors and apart afterwards.',
+    avoid:
+      'Keep away and upwind, call the fire service and say that it is a lithium battery, keep it outdoors and apart afterwards.',
     source: 'Common practice.',
     reviewed,
   },
@@ -172,7 +182,8 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     title: 'Hydrogen and acid',
     what: 'A lead-acid battery on charge gives off hydrogen and holds sulphuric acid.',
     consequence: 'Explosion, burns, blindness.',
-    avoid: 'Ventilate, no sparks or flame near it, eye protection, connect and disconnect with the charger off.',
+    avoid:
+      'Ventilate, no sparks or flame near it, eye protection, connect and disconnect with the charger off.',
     source: 'Common practice.',
     reviewed,
   },
@@ -181,7 +192,8 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     title: 'Welding and grinding',
     what: 'Sparks reach fuel, vapour in an empty tank, and cells.',
     consequence: 'Explosion and fire.',
-    avoid: 'Fuel system and cells out of the building first, battery disconnected, extinguisher and a fire watch afterwards.',
+    avoid:
+      'Fuel system and cells out of the building first, battery disconnected, extinguisher and a fire watch afterwards.',
     source: 'Common practice.',
     reviewed,
   },
@@ -190,7 +202,8 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     title: 'Crush',
     what: 'A vehicle on a jack, or a pack on a hoist, falls.',
     consequence: 'Crushed limbs or death.',
-    avoid: 'Rated stands on firm ground, rated lifting gear, nobody beneath. Measure ride height with the vehicle on its wheels.',
+    avoid:
+      'Rated stands on firm ground, rated lifting gear, nobody beneath. Measure ride height with the vehicle on its wheels.',
     source: 'Common practice.',
     reviewed,
   },
@@ -226,7 +239,8 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     title: 'Insulation tester',
     what: 'An insulation tester puts 500 V or more on everything it is connected to.',
     consequence: 'Shock, and destroyed electronics.',
-    avoid: 'Do not use it on a connected controller or battery management unless the maker allows it. Test wet as well as dry.',
+    avoid:
+      'Do not use it on a connected controller or battery management unless the maker allows it. Test wet as well as dry.',
     source: 'Common practice.',
     reviewed,
   },
@@ -235,7 +249,8 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     title: 'Earth and residual current protection',
     what: 'A vehicle on charge is mains equipment.',
     consequence: 'A broken earth leaves the body live.',
-    avoid: 'Prove the earth from plug to body before each new outlet; use an outlet with residual current protection that local rules ask for.',
+    avoid:
+      'Prove the earth from plug to body before each new outlet; use an outlet with residual current protection that local rules ask for.',
     source: 'Common practice; local electrical code.',
     reviewed,
   },
@@ -253,7 +268,8 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     title: 'Not an approval',
     what: 'No figure here makes a vehicle legal.',
     consequence: 'Rules differ by place and change.',
-    avoid: 'Ask the inspector and the insurer before cutting metal, and note the date of the answer.',
+    avoid:
+      'Ask the inspector and the insurer before cutting metal, and note the date of the answer.',
     source: 'Common practice.',
     reviewed,
   },

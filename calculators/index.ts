@@ -4,10 +4,12 @@
 import type { Calculator } from './define.ts'
 
 export const calculators: Readonly<Record<string, () => Promise<Calculator>>> = {
-  'adapter-alignment': async () => (await import('./workshop/adapter-alignment.ts')).adapterAlignment,
+  'adapter-alignment': async () =>
+    (await import('./workshop/adapter-alignment.ts')).adapterAlignment,
   'air-density': async () => (await import('./vehicle/air-density.ts')).airDensityCalculator,
   'axle-balance': async () => (await import('./vehicle/axle-balance.ts')).axleBalance,
-  'battery-restraint': async () => (await import('./vehicle/battery-restraint.ts')).batteryRestraint,
+  'battery-restraint': async () =>
+    (await import('./vehicle/battery-restraint.ts')).batteryRestraint,
   'brake-energy': async () => (await import('./vehicle/brake-energy.ts')).brakeEnergy,
   'cabin-heater': async () => (await import('./auxiliary/cabin-heater.ts')).cabinHeater,
   'cable-drop': async () => (await import('./auxiliary/cable-drop.ts')).cableDrop,
@@ -20,13 +22,14 @@ export const calculators: Readonly<Record<string, () => Promise<Calculator>>> = 
   'coolant-mix': async () => (await import('./cooling/coolant-mix.ts')).coolantMix,
   'cost-rollup': async () => (await import('./project/cost-rollup.ts')).costRollup,
   'fastener-torque': async () => (await import('./workshop/fastener-torque.ts')).fastenerTorque,
-  'gearing': async () => (await import('./vehicle/gearing.ts')).gearing,
+  gearing: async () => (await import('./vehicle/gearing.ts')).gearing,
   'heat-and-rise': async () => (await import('./cooling/heat-and-rise.ts')).heatAndRise,
   'heat-soak': async () => (await import('./cooling/heat-soak.ts')).heatSoak,
   'hill-start': async () => (await import('./vehicle/hill-start.ts')).hillStart,
   'hose-bend': async () => (await import('./cooling/hose-bend.ts')).hoseBend,
   'hose-suitability': async () => (await import('./cooling/hose-suitability.ts')).hoseSuitability,
-  'isolation-resistance': async () => (await import('./traction/isolation-resistance.ts')).isolationResistance,
+  'isolation-resistance': async () =>
+    (await import('./traction/isolation-resistance.ts')).isolationResistance,
   'joint-check': async () => (await import('./traction/joint-check.ts')).jointCheck,
   'key-off-drain': async () => (await import('./auxiliary/key-off-drain.ts')).keyOffDrain,
   'leak-test': async () => (await import('./cooling/leak-test.ts')).leakTest,
@@ -44,5 +47,6 @@ export const calculators: Readonly<Record<string, () => Promise<Calculator>>> = 
   'regen-limit': async () => (await import('./vehicle/regen-limit.ts')).regenLimit,
   'relay-and-switch': async () => (await import('./auxiliary/relay-and-switch.ts')).relayAndSwitch,
   'road-load': async () => (await import('./vehicle/road-load.ts')).roadLoad,
-  'twelve-volt-budget': async () => (await import('./auxiliary/twelve-volt-budget.ts')).twelveVoltBudget,
+  'twelve-volt-budget': async () =>
+    (await import('./auxiliary/twelve-volt-budget.ts')).twelveVoltBudget,
 }
