@@ -116,7 +116,7 @@ describe.each(all)('$id', (calculator) => {
     }
   })
 
-  test.each(lists(calculator))('counts the rows of %s', (name, field) => {
+  test.each(lists(calculator))('counts the rows of %s', (_name, field) => {
     const [least, most] = field.rows
     const row = usualRow(field)
     const many = (count: number) =>

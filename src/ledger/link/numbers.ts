@@ -25,8 +25,12 @@ export function addNumber(
 
 export function linkRoot(ctx: LinkContext, note: NoteSource, root: RootSource): void {
   const { kind, at, because, settle } = root
-  const replaces = root.replaces && resolveName(ctx, note, root.replaces, root, 'replaces')
-  const checks = root.checks && resolveName(ctx, note, root.checks, root, 'checks')
+  const replaces =
+    root.replaces === undefined
+      ? undefined
+      : resolveName(ctx, note, root.replaces, root, 'replaces')
+  const checks =
+    root.checks === undefined ? undefined : resolveName(ctx, note, root.checks, root, 'checks')
   const instrument =
     root.instrument === undefined ? null : instrumentOf(ctx, note, root.instrument, root)
   const page = kind === 'rated' ? at : undefined
