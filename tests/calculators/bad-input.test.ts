@@ -151,7 +151,7 @@ describe.each(all)('$id', (calculator) => {
     }
   })
 
-  test.each(lists(calculator))('names row and column of a bad cell of %s', (name, field) => {
+  test.each(lists(calculator))('names row and column of a bad cell of %s', (_name, field) => {
     const good = usualRow(field)
     for (const [column, cell] of Object.entries(field.fields)) {
       if (cell.type === 'text' && mayBeLeftOut(cell)) continue
