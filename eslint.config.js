@@ -47,6 +47,9 @@ export default defineConfig(
   {
     files: ['*.js', '*.mjs'],
     ...tseslint.configs.disableTypeChecked,
-    languageOptions: { globals: { process: 'readonly' } },
+    languageOptions: {
+      ...tseslint.configs.disableTypeChecked.languageOptions,
+      globals: { process: 'readonly' },
+    },
   },
 )

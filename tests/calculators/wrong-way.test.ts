@@ -146,7 +146,7 @@ describe('the wrong way round', () => {
     const paths = new Set(named.map(([path]) => path))
     const due = named.flatMap(([path]) =>
       sounds.flatMap(([low, high]) => {
-        const other = path.replace(new RegExp(`${low}`, 'i'), (found) =>
+        const other = path.replace(new RegExp(low, 'i'), (found) =>
           /^[A-Z]/.test(found) ? high.charAt(0).toUpperCase() + high.slice(1) : high,
         )
         return other !== path && paths.has(other) ? [[path, other] as const] : []

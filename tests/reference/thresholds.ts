@@ -47,7 +47,7 @@ export const thresholdRows: readonly ThresholdRow[] = readdirSync(folder)
         vary: cell('vary'),
         from: cell('from'),
         to: cell('to'),
-        at: row['at'] === '' ? undefined : row['at'],
+        at: row.at === '' ? undefined : row.at,
       }
     }),
   )
