@@ -106,7 +106,7 @@ async function noticedBy(
   return undefined
 }
 
-const { path, from }: { path: string; from: number } = workerData
+const { path, from } = workerData as { readonly path: string; readonly from: number }
 const text = readFileSync(join(root, path), 'utf8')
 const plan = planFor(path)
 if (from === 0) {
