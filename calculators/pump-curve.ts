@@ -81,10 +81,8 @@ function slopesAt(pieces: readonly Piece[]): readonly number[] {
     if (next === undefined) return near.slope
     const sum = near.width + next.width
     const slope = ((near.width + sum) * near.slope - near.width * next.slope) / sum
-    if (slope * near.slope <= 0) return 0
-    return near.slope * next.slope <= 0 && Math.abs(slope) > 3 * Math.abs(near.slope)
-      ? 3 * near.slope
-      : slope
+    // No slope is above zero here, so that it cannot overshoot either.
+    return slope * near.slope <= 0 ? 0 : slope
   }
   return [end(pieces[0], pieces[1]), ...inside, end(pieces.at(-1), pieces.at(-2))]
 }

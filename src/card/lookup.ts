@@ -22,6 +22,8 @@ export interface Lookup {
   /** In the order of the note. */
   blocksOf(slug: string): readonly PublishedBlock[]
   usesOf(calculator: string): readonly PublishedBlock[]
+  /** Inputs and results of a block. */
+  numbersIn(block: string): readonly PublishedNumber[]
 }
 
 const known = new WeakMap<Published, Lookup>()
@@ -42,6 +44,7 @@ function lookup(published: Published): Lookup {
   const numbersOf = Map.groupBy(published.numbers, ({ note }) => note)
   const inOrder = published.blocks.toSorted((a, b) => a.line - b.line)
   const blocksOf = Map.groupBy(inOrder, ({ note }) => note)
+  const numbersIn = Map.groupBy(published.numbers, ({ block }) => block ?? '')
   const usesOf = Map.groupBy(published.blocks, ({ calculator }) => calculator)
   return {
     numbers: new Map(published.numbers.map((number) => [number.id, number])),
@@ -52,5 +55,6 @@ function lookup(published: Published): Lookup {
     numbersOf: (slug) => numbersOf.get(slug) ?? [],
     blocksOf: (slug) => blocksOf.get(slug) ?? [],
     usesOf: (calculator) => usesOf.get(calculator) ?? [],
+    numbersIn: (block) => numbersIn.get(block) ?? [],
   }
 }

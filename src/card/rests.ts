@@ -2,16 +2,9 @@
  * What numbers stand on, walked through the published ledger. Circles cannot be, but a reader's page
  * must not hang on a broken file: each number is visited once.
  */
-import type { Given, PublishedBlock, PublishedNumber } from '../ledger/published.ts'
+import { givenIds } from '../ledger/given.ts'
+import type { PublishedBlock, PublishedNumber } from '../ledger/published.ts'
 import type { CardContext } from './context.ts'
-
-/** Ids of the numbers a block was given, with those in its lists. */
-export function givenIds(given: Readonly<Record<string, Given>>): string[] {
-  return Object.values(given).flatMap((one) => {
-    if (one.type === 'number') return [one.id]
-    return one.type === 'rows' ? one.rows.flatMap(givenIds) : []
-  })
-}
 
 /** The numbers at the bottom of it all (nothing rests below them), in the order they are met. */
 export function rootsOf(ids: readonly string[], ctx: CardContext): PublishedNumber[] {

@@ -14,6 +14,7 @@ import type {
 } from '../../calculators/define.ts'
 import { formatQuantity, fromSI, parseQuantity, toSI } from '../quantity/index.ts'
 import { mayBeLeftOut, readField, readRows, slipWords, type SingleField } from './input.ts'
+import { say } from './show.ts'
 
 export interface ExampleRow {
   /** Id of the output: `flow`, or `legs.0.drop` for a cell of a table. */
@@ -162,8 +163,6 @@ export function runExample(calculator: Calculator, example: Example): ExampleRes
   const rows = Object.entries(example.outputs).flatMap(([path, printed]) =>
     printed === undefined ? [] : [rowOf(calculator, example, outputs, path, printed)],
   )
-  const say = (value: number | undefined, unit: string, figures = 3) =>
-    value === undefined ? 'cannot tell' : formatQuantity(value, unit, { figures })
   const judged = calculator.findings(inputs, outputs, say)
   const findings = Object.entries(example.findings ?? {}).flatMap(([check, expected]) =>
     expected === undefined

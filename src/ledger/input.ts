@@ -3,9 +3,10 @@
  * In: the field and its text. Out: what `compute` is to see, or a slip in a builder's words.
  */
 import type { ChoiceField, ListField, NumberField, TextField } from '../../calculators/define.ts'
-import { nearestName } from '../quantity/nearest.ts'
 import type { ParsedQuantity, Slip } from '../quantity/types.ts'
+import { defined } from './defined.ts'
 import { readNumber } from './range.ts'
+import { didYouMean } from './report.ts'
 
 export type SingleField = NumberField | ChoiceField | TextField
 
@@ -35,13 +36,12 @@ export function readChoice(field: ChoiceField, text: string): Entry | Slip {
     keys.find((option) => option.toLowerCase() === folded) ??
     keys.find((option) => field.options[option]?.toLowerCase() === wanted.toLowerCase())
   if (key !== undefined) return { ok: true, value: key }
-  const near = nearestName(wanted, keys)
   return {
     ok: false,
     rule: 'unknown-choice',
     text: `“${field.label}” cannot be \`${text}\``,
     allowed: keys.join(', '),
-    ...(near === undefined ? {} : { hint: `did you mean \`${near}\`?` }),
+    ...defined({ hint: didYouMean(wanted, keys) }),
   }
 }
 

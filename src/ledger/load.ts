@@ -14,6 +14,7 @@ import { parseNote } from '../mdx/parse.ts'
 import { findUnsourced } from '../mdx/prose.ts'
 import { link, type Shown } from './link.ts'
 import type { NoteSource } from './note-source.ts'
+import { byPlace } from './order.ts'
 import type { Problem } from './problems.ts'
 import type { Published } from './published.ts'
 import { readNote } from './read.ts'
@@ -237,7 +238,5 @@ function inOrder(problems: readonly Problem[]): Problem[] {
       const key = `${problem.file}:${problem.line}:${problem.column}:${problem.rule}:${problem.text}`
       return seen.has(key) ? false : seen.add(key)
     })
-    .sort((a, b) =>
-      a.file === b.file ? a.line - b.line || a.column - b.column : a.file < b.file ? -1 : 1,
-    )
+    .sort(byPlace)
 }

@@ -2,7 +2,6 @@
  * What reading a note gives: its numbers, blocks and uses of names, nothing resolved yet, every piece
  * with its place. Places of elements are kept as offsets, by which the page finds them again.
  */
-import type { Sum } from './expression.ts'
 import type { Problem } from './problems.ts'
 import type { Kind } from './published.ts'
 import type { NoteMeta } from './site-file.ts'
@@ -11,6 +10,13 @@ export interface At {
   readonly line: number
   readonly column: number
 }
+
+/** What stands in braces, its names not resolved yet. */
+export type Sum =
+  | number
+  | (At & { readonly path: readonly string[] })
+  | { readonly op: '+' | '-' | '*' | '/'; readonly left: Sum; readonly right: Sum }
+  | { readonly op: 'negate'; readonly of: Sum }
 
 export interface RootSource extends At {
   readonly name: string

@@ -6,7 +6,9 @@
  * calculator leaves the choice to the builder.
  */
 import type { Calculator, Field, NumberField } from '../../calculators/define.ts'
-import { readChoice } from './input.ts'
+import { blankNumber } from './blank.ts'
+import { givenIds } from './given.ts'
+import { asTyped, readChoice } from './input.ts'
 import type { Given, Published, PublishedBlock, PublishedNumber } from './published.ts'
 import { work } from './work.ts'
 
@@ -28,8 +30,8 @@ export function override(
     for (const [name, field] of Object.entries(calculator.inputs)) {
       const typed = overrides[`${block.id}.${name}`]
       if (typed === undefined) continue
-      const before = given[name]
-      if (before !== undefined) for (const id of numberIds(before)) numbers.delete(id)
+      const { [name]: before } = given
+      if (before !== undefined) for (const id of givenIds({ before })) numbers.delete(id)
       const made = replaced(block, name, field, typed, numbers)
       if (made === undefined) Reflect.deleteProperty(given, name)
       else given[name] = made
@@ -87,44 +89,21 @@ function replacedNumber(
   text: string,
   numbers: Map<string, PublishedNumber>,
 ): Given | undefined {
-  if (text === '' && field.assume === undefined) return undefined
-  const how = text === '' ? 'assumed-default' : 'literal'
+  const { assume } = field
+  if (text === '' && assume === undefined) return undefined
+  const isDefault = text === '' && assume !== undefined
+  const how = isDefault ? 'assumed-default' : 'literal'
   const kind = how === 'literal' && field.choice === true ? 'chosen' : 'assumed'
   const id = `${block.id}.${path}`
+  const { note, file, line } = block
   numbers.set(id, {
-    id,
-    note: block.note,
-    name: `${block.name}.${path}`,
+    ...blankNumber({ note, name: `${block.name}.${path}`, date: '', file, line, column: 1 }),
     kind,
     firmness: kind,
-    value: null,
-    unit: '',
     of: field.of,
-    vector: [0, 0, 0, 0, 0, 0, 0],
-    flavour: 'amount',
-    shown: '',
-    display: '',
-    figures: null,
-    typed: text === '' ? `${field.assume?.value ?? ''} ${field.units[0]}`.trim() : text,
-    plusMinus: null,
-    rests: [],
-    calculator: null,
+    typed: isDefault ? asTyped(assume.value, field) : text,
     block: block.id,
-    source: null,
-    instrument: null,
-    because: text === '' ? (field.assume?.because ?? '') : 'your figure',
-    date: '',
-    file: block.file,
-    line: block.line,
-    column: 1,
-    now: null,
+    because: isDefault ? assume.because : 'your figure',
   })
   return { type: 'number', id, how }
-}
-
-function numberIds(given: Given): string[] {
-  if (given.type === 'number') return [given.id]
-  return given.type === 'rows'
-    ? given.rows.flatMap((row) => Object.values(row).flatMap(numberIds))
-    : []
 }

@@ -2,11 +2,12 @@
  * The units that `<Show>` asks for. In: the notes, what each place shows, the worked numbers. Out: a
  * problem for each unit that is none or is not of its number's kind, which only working them tells.
  */
-import { dimensions, nearestName, unitNames, unitOf } from '../quantity/index.ts'
+import { dimensions, sameKind, unitNames, unitOf } from '../quantity/index.ts'
 import type { Shown } from './link.ts'
 import type { NoteSource } from './note-source.ts'
 import type { Problem } from './problems.ts'
 import type { Published, PublishedNumber } from './published.ts'
+import { didYouMean, problemAt, type Said } from './report.ts'
 
 export function showProblems(
   notes: readonly NoteSource[],
@@ -22,34 +23,24 @@ export function showProblems(
       const number = numbers.get(place.id)
       const slip =
         number === undefined || number.value === null ? undefined : unitSlip(use.unit, number)
-      if (slip !== undefined)
-        problems.push({ ...slip, level: 'error', file, line: use.line, column: use.column })
+      if (slip !== undefined) problems.push(problemAt(file, use, slip))
     }
   return problems
 }
 
-function unitSlip(
-  unit: string,
-  number: PublishedNumber,
-): Pick<Problem, 'rule' | 'text' | 'allowed' | 'hint'> | undefined {
+function unitSlip(unit: string, number: PublishedNumber): Said | undefined {
   const asked = unitOf(unit)
   const is = number.of === undefined ? undefined : dimensions[number.of]
   const units = is === undefined ? [number.display] : [...new Set(is.units)]
   const allowed = `a unit such as ${units.join(' or ')}`
-  if (asked === undefined) {
-    const near = nearestName(unit, unitNames)
+  if (asked === undefined)
     return {
       rule: 'unknown-unit',
       text: `\`unit="${unit}"\` is not a unit known here`,
       allowed,
-      ...(near === undefined ? {} : { hint: `did you mean \`${near}\`?` }),
+      hint: didYouMean(unit, unitNames),
     }
-  }
-  if (
-    asked.flavour === number.flavour &&
-    asked.vector.every((power, index) => power === number.vector[index])
-  )
-    return undefined
+  if (sameKind(asked, number)) return undefined
   return {
     rule: 'wrong-dimension',
     text: `\`unit="${unit}"\` does not fit \`${number.name}\`, which is ${is?.words ?? `a value in ${number.display}`}`,

@@ -4,8 +4,8 @@
  */
 import { LineCounter, parseDocument, type Document } from 'yaml'
 import { z } from 'zod'
-import { nearestName } from '../quantity/nearest.ts'
 import type { Problem } from './problems.ts'
+import { didYouMean } from './report.ts'
 
 const calendarDate = z
   .string()
@@ -66,27 +66,19 @@ const siteSchema = z.strictObject({
 })
 export type SiteSettings = z.output<typeof siteSchema>
 
+/** YAML makes a date of what looks like one. */
+const asDay = (value: unknown): unknown =>
+  value instanceof Date && !Number.isNaN(value.getTime()) ? value.toISOString().slice(0, 10) : value
+
 const noteSchema = z.object({
   title: z.string('a note needs a `title`').min(1, 'the title is empty'),
   date: z.preprocess(
-    (value) =>
-      value instanceof Date && !Number.isNaN(value.getTime())
-        ? value.toISOString().slice(0, 10)
-        : value,
+    asDay,
     z
       .string('a note needs a `date`, such as 2026-03-14')
       .regex(/^\d{4}-\d{2}-\d{2}$/, 'a date is written YYYY-MM-DD, such as 2026-03-14'),
   ),
-  changed: z.preprocess(
-    (value) =>
-      value instanceof Date && !Number.isNaN(value.getTime())
-        ? value.toISOString().slice(0, 10)
-        : value,
-    z
-      .string()
-      .regex(/^\d{4}-\d{2}-\d{2}$/, 'a date is written YYYY-MM-DD, such as 2026-03-14')
-      .optional(),
-  ),
+  changed: z.preprocess(asDay, calendarDate.optional()),
   phase: z.enum(Object.keys(phases), {
     error: `a phase is one of ${Object.keys(phases).join(', ')}`,
   }),
@@ -143,12 +135,11 @@ export function readMeta(
     })
   for (const [key, value] of Object.entries(frontmatter)) {
     if (!noteKeys.includes(key)) {
-      const near = nearestName(key, noteKeys)
       report(
         key,
         'unknown-frontmatter',
         `the frontmatter has no field \`${key}\`; it knows ${noteKeys.join(', ')}`,
-        near === undefined ? undefined : `did you mean \`${near}\`?`,
+        didYouMean(key, noteKeys),
       )
     }
     if (typeof value === 'string' && /\{[^}]*\}/.test(value))

@@ -8,6 +8,7 @@
  */
 import type { Nodes, Parents, Root, Table } from 'mdast'
 import type { Place, Problem } from '../ledger/problems.ts'
+import { kitElements } from '../ledger/read/kit.ts'
 import { placesIn, type PlaceAt } from './place.ts'
 import { findNumbers, type Find } from './prose-numbers.ts'
 import { unitAt } from './prose-units.ts'
@@ -92,7 +93,6 @@ interface Around {
   readonly unit: string
 }
 
-const kitElements = new Set('Reading Rated Assumed Chosen Show Nominal Quoted Calc'.split(' '))
 /** Stands for what is not looked at, so that words on both sides do not join. */
 const hole = '\uFFFC'
 
@@ -108,7 +108,7 @@ function stretches(node: Nodes, around: Around): readonly Stretch[] {
     return all(node, task ? { ...around, pointing: true } : around)
   }
   if (node.type === 'mdxJsxFlowElement') {
-    if (kitElements.has(node.name ?? '')) return []
+    if (kitElements.includes(node.name ?? '')) return []
     const caption = /^(?:figcaption|caption)$/i.test(node.name ?? '')
     return all(node, caption ? { ...around, pointing: true } : around)
   }
@@ -185,7 +185,7 @@ const phrasing = new Set('emphasis strong delete mdxJsxTextElement link linkRefe
 /** Whether the words inside belong to the sentence and are looked at. */
 function isOpen(node: Nodes): boolean {
   if (node.type === 'mdxJsxTextElement' || node.type === 'mdxJsxFlowElement') {
-    return !kitElements.has(node.name ?? '')
+    return !kitElements.includes(node.name ?? '')
   }
   return node.type === 'emphasis' || node.type === 'strong' || node.type === 'delete'
 }

@@ -3,8 +3,10 @@
  * fetches that part only, and the calculators of that part. In: the ledger, a note, and the ids that
  * its page shows. Out: the same ledger with those numbers and blocks and everything below them.
  */
-import { givenIds, lookupOf } from '../card/index.ts'
-import type { Published } from '../ledger/published.ts'
+import { lookupOf } from '../card/index.ts'
+import { givenIds } from '../ledger/given.ts'
+import { byId } from '../ledger/order.ts'
+import type { Published, PublishedNumber } from '../ledger/published.ts'
 
 export function partOf(published: Published, slug: string, shown: readonly string[]): Published {
   const lookup = lookupOf(published)
@@ -24,14 +26,18 @@ export function partOf(published: Published, slug: string, shown: readonly strin
     blocks.add(block.id)
     queue.push(...givenIds(block.given))
   }
-  const numbers = published.numbers.filter(
-    ({ id, block }) => seen.has(id) || (block !== null && blocks.has(block)),
-  )
-  const notes = new Set([slug, ...numbers.map(({ note }) => note)])
+  const numbers = new Map<string, PublishedNumber>()
+  const keep = (number: PublishedNumber | undefined): void => {
+    if (number !== undefined) numbers.set(number.id, number)
+  }
+  for (const id of seen) keep(lookup.numbers.get(id))
+  for (const id of blocks) lookup.numbersIn(id).forEach(keep)
+  const kept = [...numbers.values()]
+  const notes = new Set([slug, ...kept.map(({ note }) => note)])
   return {
     ...published,
     notes: published.notes.filter((note) => notes.has(note.slug)),
-    numbers,
-    blocks: published.blocks.filter(({ id }) => blocks.has(id)),
+    numbers: kept.sort(byId),
+    blocks: [...blocks].flatMap((id) => lookup.blocks.get(id) ?? []).sort(byId),
   }
 }

@@ -4,8 +4,7 @@
  *
  * A name's scope is its note; other notes are reached by import, one name or the whole note.
  */
-import type { Sum } from '../expression.ts'
-import type { At, NoteImport, NoteSource } from '../note-source.ts'
+import type { At, NoteImport, NoteSource, Sum } from '../note-source.ts'
 import type { Expression } from '../published.ts'
 import { didYouMean } from '../report.ts'
 import { ownName, ownNames, report, type LinkContext, type Named } from './context.ts'

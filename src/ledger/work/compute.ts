@@ -9,7 +9,7 @@ import type { PublishedBlock } from '../published.ts'
 import { say } from '../show.ts'
 import type { WorkContext } from './context.ts'
 
-export interface Computed {
+interface Computed {
   readonly outputs: Readonly<Record<string, OutputValue>>
   readonly findings: readonly Finding[]
   readonly working: readonly string[]

@@ -7,8 +7,8 @@
  * would tell a stranger who reads it, and break when that stranger goes.
  */
 import { posix } from 'node:path'
-import { nearestName } from '../quantity/nearest.ts'
-import type { Problem } from './problems.ts'
+import { nearestName } from '../../quantity/nearest.ts'
+import type { Problem } from '../problems.ts'
 
 const kinds = ['avif', 'gif', 'jpeg', 'jpg', 'png', 'svg', 'tiff', 'webp']
 
@@ -86,7 +86,8 @@ function missing(
   }
 }
 
-function decoded(url: string): string {
+/** An address as people read it; as it is where it is not well formed. */
+export function decoded(url: string): string {
   try {
     return decodeURI(url)
   } catch {

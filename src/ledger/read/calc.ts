@@ -1,0 +1,73 @@
+/**
+ * A block: <Calc>, with its name, its calculator and what it is given. Whether the calculator knows the
+ * names of the inputs is seen when the block is linked.
+ */
+import { defined } from '../defined.ts'
+import { attributesOf, named, textOf, type Attribute, type Element } from './attributes.ts'
+import { lineAndColumn, report, startOf, type ReadContext, type Start } from './context.ts'
+import { declare } from './declare.ts'
+import { readInput } from './inputs.ts'
+import { hasOtherContent, readTable, tablesIn } from './tables.ts'
+
+const ownAttributes = ['id', 'use', 'title', 'accept']
+
+export function readCalc(ctx: ReadContext, element: Element): void {
+  const at = startOf(element)
+  const attributes = attributesOf(ctx, element)
+  const id = named(attributes, 'id')
+  if (id === undefined)
+    report(ctx, at, {
+      rule: 'no-id',
+      text: '<Calc> has no `id`: its results need a name',
+      hint: '`id="pumpFuse"`',
+    })
+  const name = declare(ctx, id, 'Calc', at)
+  const use = readUse(ctx, attributes, at)
+  const accept = readAccept(ctx, attributes, at)
+  const given = attributes
+    .filter((attribute) => !ownAttributes.includes(attribute.name))
+    .map((attribute) => [attribute.name, readInput(ctx, attribute)] as const)
+  if (hasOtherContent(element))
+    report(ctx, at, {
+      rule: 'unexpected-content',
+      text: '<Calc> holds a table of parts and no other text',
+      hint: 'leave a blank line before and after the table, and put the words outside',
+    })
+  if (use === undefined) return
+  ctx.blocks.push({
+    name,
+    use,
+    useAt: lineAndColumn(named(attributes, 'use') ?? at),
+    ...defined({ title: textOf(ctx, attributes, 'title'), accept }),
+    given: Object.fromEntries(given),
+    tables: tablesIn(element).map((table) => readTable(ctx, table)),
+    ...lineAndColumn(at),
+  })
+  ctx.uses.push({ type: 'block', name, ...at })
+}
+
+function readUse(
+  ctx: ReadContext,
+  attributes: readonly Attribute[],
+  at: Start,
+): string | undefined {
+  if (named(attributes, 'use') === undefined)
+    report(ctx, at, {
+      rule: 'no-calculator',
+      text: '<Calc> does not say which calculator: `use="…"`',
+    })
+  return textOf(ctx, attributes, 'use')
+}
+
+/** The builder's reason for publishing a stop. */
+function readAccept(
+  ctx: ReadContext,
+  attributes: readonly Attribute[],
+  at: Start,
+): string | undefined {
+  const accept = textOf(ctx, attributes, 'accept')
+  if (accept !== '') return accept
+  const text = '`accept` needs the reason'
+  report(ctx, named(attributes, 'accept') ?? at, { rule: 'no-reason', text })
+  return undefined
+}

@@ -1,0 +1,78 @@
+/**
+ * A note's module lines: which names they bind for MDX, and which numbers they bring from other notes.
+ * They are read before everything else, since they may stand below their use.
+ */
+import type { Root } from 'mdast'
+import { noteOwnNames } from '../names.ts'
+import { didYouMean } from '../report.ts'
+import { report, type ReadContext } from './context.ts'
+import { anyNode, isNode, keyText, nodesOf, placeOf, type AnyNode } from './estree.ts'
+import { bindings, freeNames } from './free-names.ts'
+import { isLedgers, sortNames } from './names.ts'
+
+const statementsOf = (tree: Root): AnyNode[] =>
+  tree.children.flatMap((node) =>
+    node.type === 'mdxjsEsm' ? (node.data?.estree?.body.map(anyNode) ?? []) : [],
+  )
+
+export function readImports(ctx: ReadContext, tree: Root): void {
+  for (const statement of statementsOf(tree)) {
+    const from = isNode(statement.source) ? String(statement.source.value) : undefined
+    if (statement.type === 'ImportDeclaration' && from?.endsWith('.mdx'))
+      readNoteImport(ctx, statement, from)
+    else for (const name of bindings(statement)) ctx.bound.add(name)
+  }
+}
+
+function readNoteImport(ctx: ReadContext, statement: AnyNode, from: string): void {
+  const { bound, imports, options } = ctx
+  const slug = options.slugOf(from)
+  if (slug === undefined)
+    report(ctx, placeOf(statement), {
+      rule: 'unknown-note',
+      text: `there is no note \`${from}\``,
+      hint: likelyNote(ctx, from),
+    })
+  for (const specifier of nodesOf(statement.specifiers)) {
+    const local = isNode(specifier.local) ? String(specifier.local.name) : ''
+    const imported = importedName(specifier)
+    if (imported === undefined || imported === 'Content' || noteOwnNames.has(imported))
+      bound.add(local)
+    else if (slug !== undefined)
+      imports.push({ local, imported, from: slug, ...placeOf(specifier) })
+  }
+}
+
+/** The name in the other note, `*` for all of them; undefined for the page itself. */
+function importedName({ type, imported }: AnyNode): string | undefined {
+  if (type === 'ImportDefaultSpecifier') return undefined
+  return type === 'ImportNamespaceSpecifier' ? '*' : keyText(imported)
+}
+
+export const likelyNote = ({ options }: ReadContext, path: string): string | undefined =>
+  didYouMean(path.replace(/^\.\//, ''), options.knownNotes, './')
+
+/** An export cannot use a number, and an import cannot have the name of one. */
+export function checkModule(ctx: ReadContext, tree: Root): void {
+  for (const statement of statementsOf(tree))
+    if (statement.type !== 'ImportDeclaration') checkExport(ctx, statement)
+  for (const item of ctx.imports)
+    if (ctx.given.has(item.local))
+      report(ctx, item, {
+        rule: 'doubled-name',
+        text: `\`${item.local}\` is imported and also given to a number here`,
+        hint: `import it under another name: \`{ ${item.local} as other }\``,
+      })
+}
+
+function checkExport(ctx: ReadContext, statement: AnyNode): void {
+  const uses = freeNames(statement)
+  for (const use of uses)
+    if (isLedgers(ctx, use.name))
+      report(ctx, use, {
+        rule: 'number-in-export',
+        text: `\`${use.name}\` is a number of the ledger: an export cannot use it`,
+      })
+  if (uses.some(({ name }) => !isLedgers(ctx, name) && !ctx.bound.has(name)))
+    sortNames(ctx, statement, 'export')
+}

@@ -1,0 +1,37 @@
+/**
+ * The elements that an author writes, and what each of the four kinds of given number takes. A name
+ * that begins with a capital and is neither here nor imported is a fault.
+ */
+export const rootKinds = {
+  Reading: 'reading',
+  Rated: 'rated',
+  Assumed: 'assumed',
+  Chosen: 'chosen',
+} as const
+
+export type RootElement = keyof typeof rootKinds
+
+export const isRoot = (name: string): name is RootElement => Object.hasOwn(rootKinds, name)
+
+export const kitElements: readonly string[] = [
+  'Reading',
+  'Rated',
+  'Assumed',
+  'Chosen',
+  'Show',
+  'Nominal',
+  'Quoted',
+  'Calc',
+]
+
+export const rootAttributes: Readonly<
+  Record<RootElement, { readonly needs: readonly string[]; readonly may: readonly string[] }>
+> = {
+  Reading: { needs: ['value', 'with'], may: ['id', 'plusMinus', 'at', 'on', 'replaces', 'checks'] },
+  Rated: { needs: ['value', 'source'], may: ['id', 'plusMinus', 'at', 'on', 'replaces', 'checks'] },
+  Assumed: {
+    needs: ['value', 'because'],
+    may: ['id', 'plusMinus', 'settle', 'on', 'replaces', 'checks'],
+  },
+  Chosen: { needs: ['value', 'because'], may: ['id', 'on', 'replaces', 'checks'] },
+}

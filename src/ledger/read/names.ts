@@ -1,0 +1,83 @@
+/**
+ * Which names are whose: the ledger's, which stand for numbers, or MDX's own, which are bound by an
+ * import or an export. One pair of braces never mixes the two. A name of neither is a fault.
+ */
+import type { Root, Table } from 'mdast'
+import { toString } from 'mdast-util-to-string'
+import { visitParents } from 'unist-util-visit-parents'
+import { didYouMean } from '../report.ts'
+import type { Element } from './attributes.ts'
+import { report, type ReadContext } from './context.ts'
+import type { AnyNode } from './estree.ts'
+import { freeNames, type NameUse } from './free-names.ts'
+import { isRoot, kitElements } from './kit.ts'
+
+/** The names that the note's elements give: by `id`, and by the first column of a table in one. */
+export function givenNames(tree: Root): Set<string> {
+  const names = new Set<string>()
+  visitParents(tree, (node) => {
+    if (node.type !== 'mdxJsxFlowElement' && node.type !== 'mdxJsxTextElement') return
+    for (const name of [...ids(node), ...tabled(node)]) names.add(name.normalize('NFKC').trim())
+  })
+  return names
+}
+
+const ids = ({ name, attributes }: Element): string[] =>
+  kitElements.includes(name ?? '')
+    ? attributes.flatMap((one) =>
+        one.type === 'mdxJsxAttribute' && one.name === 'id' && typeof one.value === 'string'
+          ? [one.value]
+          : [],
+      )
+    : []
+
+const tabled = ({ name, children }: Element): string[] =>
+  isRoot(name ?? '')
+    ? children.flatMap((child) => (child.type === 'table' ? namesInTable(child) : []))
+    : []
+
+function namesInTable({ children: [head, ...rows] }: Table): string[] {
+  const column = head?.children.findIndex((cell) => toString(cell).trim() === 'name') ?? -1
+  return rows.flatMap(({ children }) => {
+    const cell = children[column]
+    return cell === undefined ? [] : [toString(cell)]
+  })
+}
+
+export const isLedgers = ({ given, imports }: ReadContext, name: string): boolean =>
+  given.has(name.normalize('NFKC')) || imports.some(({ local }) => local === name)
+
+/** The ledger's, MDX's own, or (reported) neither. `where`: what the names stand in. */
+export function sortNames(
+  ctx: ReadContext,
+  node: AnyNode,
+  where: string,
+): 'ledger' | 'mdx' | 'bad' {
+  const free = freeNames(node)
+  const unknown = free.filter(({ name }) => !isLedgers(ctx, name) && !ctx.bound.has(name))
+  if (unknown.length > 0) {
+    reportUnknown(ctx, unknown)
+    return 'bad'
+  }
+  const first = free.find(({ name }) => isLedgers(ctx, name))
+  if (first === undefined) return 'mdx'
+  const other = free.find(({ name }) => !isLedgers(ctx, name))
+  if (other === undefined) return 'ledger'
+  report(ctx, first, {
+    rule: 'mixed-names',
+    text: `\`${first.name}\` is a number of the ledger and \`${other.name}\` is not: one ${where} never mixes the two`,
+  })
+  return 'bad'
+}
+
+function reportUnknown(ctx: ReadContext, names: readonly NameUse[]): void {
+  const known = [...ctx.given, ...ctx.imports.map(({ local }) => local), ...ctx.bound]
+  for (const use of names)
+    report(ctx, use, {
+      rule: 'unknown-name',
+      text: `no number, block or import is called \`${use.name}\``,
+      hint:
+        didYouMean(use.name, known) ??
+        'give a number this name with `id`, or import it from the note that has it',
+    })
+}

@@ -1,0 +1,151 @@
+/**
+ * The numbers that are given: <Reading>, <Rated>, <Assumed>, <Chosen>, one by its `value` or several in
+ * a table. Each kind must say where its value comes from, and what is missing is reported here.
+ */
+import { defined } from '../defined.ts'
+import type { RootSource, Sum } from '../note-source.ts'
+import { didYouMean } from '../report.ts'
+import { attributesOf, named, textOf, type Attribute, type Element } from './attributes.ts'
+import { lineAndColumn, report, startOf, type ReadContext, type Start } from './context.ts'
+import { declare } from './declare.ts'
+import { rootAttributes, rootKinds, type RootElement } from './kit.ts'
+import { sortNames } from './names.ts'
+import { readRootTable, type SharedByRoots } from './root-table.ts'
+import { readSum } from './sums.ts'
+import { hasOtherContent, readTable, tablesIn } from './tables.ts'
+
+type Attributes = readonly Attribute[]
+
+export function readRoot(
+  ctx: ReadContext,
+  element: Element,
+  name: RootElement,
+  linked: boolean,
+): void {
+  const at = startOf(element)
+  const attributes = attributesOf(ctx, element)
+  const [table] = tablesIn(element)
+  checkAttributes(ctx, name, attributes)
+  if (hasOtherContent(element))
+    report(ctx, at, {
+      rule: 'unexpected-content',
+      text: `<${name}> holds a value, or a table of them, and no other text`,
+      hint: `\`<${name} … />\`, with the words outside`,
+    })
+  const plusMinus = textOf(ctx, attributes, 'plusMinus')
+  const shared = sharedOf(ctx, name, attributes)
+  checkNeeds(ctx, name, attributes, at, table !== undefined)
+  if (table !== undefined) readRootTable(ctx, readTable(ctx, table), name, shared, at)
+  else readSingle(ctx, name, attributes, { ...shared, ...defined({ plusMinus }) }, at, linked)
+}
+
+function readSingle(
+  ctx: ReadContext,
+  element: RootElement,
+  attributes: Attributes,
+  shared: Omit<RootSource, 'name' | 'value' | 'line' | 'column' | 'valueAt'>,
+  at: Start,
+  linked: boolean,
+): void {
+  const name = declare(ctx, named(attributes, 'id'), element, at)
+  const value = textOf(ctx, attributes, 'value', {
+    rule: 'not-text',
+    text: `a <${element}> is given, not worked out: its \`value\` is a text with a unit`,
+    hint: '`value="2.4 m"`; a sum needs no element: `{a + b}`',
+  })
+  if (value === undefined || value === '') return
+  ctx.roots.push({
+    name,
+    value,
+    ...shared,
+    ...defined({
+      replaces: nameOf(ctx, attributes, 'replaces'),
+      checks: nameOf(ctx, attributes, 'checks'),
+    }),
+    ...lineAndColumn(at),
+    valueAt: lineAndColumn(named(attributes, 'value') ?? at),
+  })
+  ctx.uses.push({ type: 'root', name, linked, ...at })
+}
+
+/** The name in braces that an attribute takes. Whether it is one name is seen when it is linked. */
+function nameOf(ctx: ReadContext, attributes: Attributes, key: string): Sum | undefined {
+  const attribute = named(attributes, key)
+  if (attribute === undefined) return undefined
+  const { value } = attribute
+  if (value.type === 'braces')
+    return sortNames(ctx, value.node, 'value') === 'ledger' ? readSum(ctx, value.node) : undefined
+  report(ctx, attribute, {
+    rule: 'not-a-name',
+    text: `\`${key}\` takes a name in braces: \`${key}={pump.flow}\``,
+  })
+  return undefined
+}
+
+function checkAttributes(ctx: ReadContext, name: RootElement, attributes: Attributes): void {
+  const { needs, may } = rootAttributes[name]
+  const known = [...needs, ...may]
+  for (const attribute of attributes)
+    if (!known.includes(attribute.name))
+      report(ctx, attribute, {
+        rule: 'unknown-attribute',
+        text: `<${name}> has no \`${attribute.name}\``,
+        allowed: known.join(', '),
+        hint: didYouMean(attribute.name, known),
+      })
+}
+
+/** What holds for a single value and for every row of a table. */
+function sharedOf(ctx: ReadContext, name: RootElement, attributes: Attributes): SharedByRoots {
+  const text = (key: string): string | undefined => textOf(ctx, attributes, key)
+  const on = text('on')
+  const written = named(attributes, 'on')
+  if (on !== undefined && written !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(on))
+    report(ctx, written, {
+      rule: 'bad-date',
+      text: `\`on="${on}"\` is not a date`,
+      hint: 'a date is written YYYY-MM-DD, such as 2026-03-14',
+    })
+  return {
+    kind: rootKinds[name],
+    ...defined({
+      instrument: text('with'),
+      source: text('source'),
+      at: text('at'),
+      because: text('because'),
+      settle: text('settle'),
+      on,
+    }),
+  }
+}
+
+const whatIsNeeded: Readonly<Record<string, readonly [rule: string, words: string]>> = {
+  value: ['no-value', 'its value with a unit: `value="1.5 A"`'],
+  with: ['no-instrument', 'the instrument it was read with: `with="clampMeter"`'],
+  source: ['no-source', 'where it was read: `source="controllerSheet"`, and `at="p. 7"`'],
+  because: ['no-reason', 'the reason: `because="…"`'],
+}
+
+function checkNeeds(
+  ctx: ReadContext,
+  name: RootElement,
+  attributes: Attributes,
+  at: Start,
+  isTable: boolean,
+): void {
+  for (const need of rootAttributes[name].needs) {
+    if (need === 'value' && isTable) continue
+    const value = named(attributes, need)?.value
+    const isEmpty = value === undefined || (value.type === 'text' && value.text.trim() === '')
+    const [rule, words] = whatIsNeeded[need] ?? [`no-${need}`, need]
+    if (isEmpty) report(ctx, at, { rule, text: `<${name}> does not say ${words}` })
+  }
+  const hasSource = named(attributes, 'source') !== undefined
+  if (name === 'Rated' && hasSource && named(attributes, 'at') === undefined && !isTable)
+    report(ctx, at, {
+      rule: 'no-page',
+      level: 'warning',
+      text: '<Rated> does not say where in the source it stands',
+      hint: '`at="p. 7"`, or the table or clause',
+    })
+}
