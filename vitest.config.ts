@@ -6,6 +6,7 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 300_000,
     reporters: ['default', ['json', { outputFile: '.worked-notes/test-results.json' }]],
+    setupFiles: ['tests/seed.ts'],
     globalSetup: ['tests/browser/set-up.ts'],
   },
 })

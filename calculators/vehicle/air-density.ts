@@ -164,11 +164,11 @@ export const airDensityCalculator = defineCalculator({
       },
       {
         check: 'barometer',
-        level: Math.abs(off) <= weather ? 'pass' : 'watch',
+        level: Math.abs(off) <= weather * (1 + 1e-9) ? 'pass' : 'watch',
         text:
           input.barometer === undefined
             ? 'No barometer reading is given; the standard pressure of the altitude is taken.'
-            : Math.abs(off) <= weather
+            : Math.abs(off) <= weather * (1 + 1e-9)
               ? `The barometer is ${say(Math.abs(off), '%', 1)} off the standard pressure of the altitude, as weather makes it.`
               : `The barometer says ${say(input.barometer, 'kPa abs')} where ${say(expected, 'kPa abs')} are usual at ${say(input.altitude, 'm')}. ${off > 0 ? 'It looks like a pressure reduced to sea level: read it on the spot.' : 'Check reading and altitude.'}`,
         threshold: 'within 5 % of the standard pressure at the altitude (watch)',

@@ -58,8 +58,11 @@ test('two rows agree with tipping about the far row', () => {
 })
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true })
+/** Whole millimetres: bolts are not drilled 1e-82 m apart. */
+const millimetres = (most: number) =>
+  fc.integer({ min: -most, max: most }).map((whole) => whole / 1000)
 const places = fc
-  .array(fc.record({ x: number(-1, 1), y: number(-0.8, 0.8) }), { minLength: 3, maxLength: 8 })
+  .array(fc.record({ x: millimetres(1000), y: millimetres(800) }), { minLength: 3, maxLength: 8 })
   .map((list) => list.map((place, index) => ({ name: String(index), ...place })))
 
 test('scale of mass, g and size; turning the pattern round swaps forward and rearward', () => {

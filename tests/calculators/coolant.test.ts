@@ -17,6 +17,7 @@ import {
   type Glycol,
 } from '../../calculators/coolant.ts'
 import { strengthFreezingAt } from '../../calculators/coolant-strength.ts'
+import { fits } from '../../calculators/glycol-fits.ts'
 import { numberIn, referenceRows } from '../reference/rows.ts'
 
 const zero = 273.15
@@ -197,4 +198,43 @@ test('more glycol: freezes lower, thicker, carries less; warmer: thinner and lig
       },
     ),
   )
+})
+
+// Most high-order coefficients move no property by its fifth digit; a slip in one would hide there.
+test('every coefficient is the published one', () => {
+  const starts: Readonly<Record<string, number>> = {
+    density: 2,
+    specificHeat: 20,
+    viscosity: 38,
+    freezing: 56,
+  }
+  const rowAt = [0, 6, 11, 15]
+  const rows = referenceRows('glycol_coefficients')
+  expect(rows.length).toBeGreaterThan(150)
+  for (const row of rows) {
+    const fit = fits[glycolOf(row.dataset)][row.dataset?.startsWith('A') ? 'volume' : 'mass']
+    const place = (starts[row.property ?? ''] ?? NaN) + (rowAt[numberIn(row, 'i')] ?? NaN)
+    const found = fit[place + numberIn(row, 'j')]
+    expect(away(found, numberIn(row, 'value')), JSON.stringify(row)).toBeLessThan(2e-5)
+  }
+})
+
+test('no glycol is water, all glycol is all glycol, and the first step of the table is met', () => {
+  for (const kind of [glycols.EG, glycols.PG]) {
+    const all = { kind, strength: 1 }
+    expect(volumeFraction({ ...all, basis: 'mass' })).toBe(1)
+    expect(massFraction({ ...all, basis: 'volume' })).toBe(1)
+    expect(massFraction({ ...all, strength: 0.8, basis: 'volume' })).toBeLessThan(0.85)
+    const none = { kind, strength: 0, basis: 'volume' } as const
+    expect(propertiesOf(none, 300)).toEqual(propertiesOf(water, 300))
+    expect(propertySource(none)).toBe('water, IAPWS')
+    // A tenth by volume is where the fit by volume begins.
+    expect(propertySource({ kind, strength: 0.1, basis: 'volume' })).toContain('by volume')
+    expect(propertySource({ kind, strength: 0.0999, basis: 'volume' })).toContain('by mass')
+  }
+  expect(volumeFraction(water)).toBe(0)
+  expect(massFraction(water)).toBe(0)
+  // ASHRAE 2001: 10 % of ethylene glycol by mass is 8.9 % by volume, of propylene glycol 9.6 %.
+  expect(volumeFraction({ kind: glycols.EG, strength: 0.1, basis: 'mass' })).toBeCloseTo(0.089, 6)
+  expect(volumeFraction({ kind: glycols.PG, strength: 0.1, basis: 'mass' })).toBeCloseTo(0.096, 6)
 })

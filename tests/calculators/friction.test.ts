@@ -122,3 +122,12 @@ test('no flow resists nothing, and more flow resists more', () => {
     before = now
   }
 })
+
+test('the two ends of the uncertain range belong to what lies beyond them', () => {
+  expect(frictionFactor(2040, 0)).toBe(64 / 2040)
+  expect(frictionFactor(2040, 0, 'turbulent')).toBe(64 / 2040)
+  expect(frictionFactor(4000, 1e-4, 'laminar')).toBe(colebrook(4000, 1e-4))
+  expect([2040, 2041, 3999, 4000].map(isUncertain)).toEqual([false, true, true, false])
+  expect(frictionFactor(0.5, 0)).toBe(128)
+  expect(frictionFactor(0, 0)).toBeUndefined()
+})

@@ -73,3 +73,12 @@ describe('the next rating up', () => {
     expect([...ratings].sort((a, b) => a - b)).toEqual(ratings)
   })
 })
+
+test('a rating equal to what is asked for counts at both ends', () => {
+  expect(ratingsBetween('medium', 15, 20)).toEqual([15, 20])
+  expect(ratingsBetween('medium', 14.9, 20.1)).toEqual([15, 20])
+  expect(ratingsBetween('medium', 15.01, 19.99)).toEqual([])
+  // Twelve over four fifths is not fifteen to the last bit.
+  expect(ratingsBetween('medium', 12 / 0.8, 3 * (5 + 1e-15))).toEqual([15])
+  expect(shortestOpening(1.1)).toBe(Infinity)
+})

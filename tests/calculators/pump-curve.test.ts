@@ -3,6 +3,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { atSpeed, parabola, throughPoints } from '../../calculators/pump-curve.ts'
 import { findRoot } from '../../calculators/solve.ts'
+import { numberIn, rowsOf } from '../reference/csv.ts'
 
 const schaschke = [
   { flow: 0, pressure: 40 },
@@ -74,4 +75,24 @@ test('says why points are no curve', () => {
   expect(throughPoints([first])).toBe('too few')
   expect(throughPoints([first, second, { flow: 2, pressure: 1 }])).toBe('flow twice')
   expect(throughPoints([first, { flow: 1, pressure: 41 }])).toBe('rises')
+})
+
+test.each(rowsOf('pump_curve_pchip.csv'))('$case at $flow as by the library', (row) => {
+  const pressures = (row.pressures ?? '').split(' ').map(Number)
+  const points = (row.flows ?? '')
+    .split(' ')
+    .map((flow, at) => ({ flow: Number(flow), pressure: pressures[at] ?? NaN }))
+  const curve = throughPoints(points)
+  if (typeof curve === 'string') throw new Error(curve)
+  expect(curve.at(numberIn(row, 'flow'))).toBeCloseTo(numberIn(row, 'pressure'), 9)
+})
+
+test('beyond its last point it goes on with the last piece, which nothing asks for', () => {
+  const curve = throughPoints([
+    { flow: 0, pressure: 30 },
+    { flow: 4, pressure: 20 },
+    { flow: 6, pressure: 10 },
+  ])
+  if (typeof curve === 'string') throw new Error(curve)
+  expect(curve.at(6 + 1e-9)).toBeCloseTo(10, 6)
 })

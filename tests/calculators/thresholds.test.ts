@@ -1,42 +1,25 @@
 /**
  * Every verdict changes where its basis says, and nowhere else: each row of the tables of thresholds is
  * moved along one input until the level flips, and the quantity found there is held against the limit.
- * Where the quantity is itself an input, the limit is also typed as it is: it is still allowed.
+ * Where the quantity is itself an input, the limit is also typed as it is: it is still allowed. A check
+ * named `hazard high-voltage` is the warning of that name.
  */
 import { describe, expect, test } from 'vitest'
-import type { Calculator, InputValue } from '../../calculators/define.ts'
+import type { Calculator } from '../../calculators/define.ts'
 import { parseQuantity } from '../../src/quantity/index.ts'
 import { thresholdRows, type ThresholdRow } from '../reference/thresholds.ts'
 import { all } from './all.ts'
 import { worked } from './arithmetic.ts'
+import { numberAt, withNumber } from './paths.ts'
 import { run, runExample, type Run } from './run-example.ts'
 
 const within = 2e-6
 const ids = [...new Set(thresholdRows.map(({ calculator }) => calculator))]
-const mildness = ['pass', 'watch', 'unknown', 'stop']
+const mildness = ['none', 'pass', 'watch', 'unknown', 'stop', 'shown']
 
-type Input = Readonly<Record<string, InputValue>>
-
-/** The input with one number put in place; `cells.0.rest` is in the first row of a list. */
-function withValue(
-  input: Input,
-  [name = '', row, column]: readonly string[],
-  value: number,
-): Input {
-  const before = input[name]
-  if (row === undefined || column === undefined) return { ...input, [name]: value }
-  if (typeof before !== 'object') throw new Error(`${name} is not a list`)
-  const rows = before.map((cells, at) =>
-    at === Number(row) ? { ...cells, [column]: value } : cells,
-  )
-  return { ...input, [name]: rows }
-}
-
-function valueIn({ input, output }: Run, path: string): number {
-  const [name = '', row, column = ''] = path.split('.')
-  const found = name in input ? input[name] : output[name]
-  const value = typeof found === 'object' ? found[Number(row)]?.[column] : found
-  if (typeof value !== 'number') throw new Error(`${path} has no value`)
+function valueIn(done: Run, path: string): number {
+  const value = numberAt(done, path)
+  if (value === undefined) throw new Error(`${path} has no value`)
   return value
 }
 
@@ -49,11 +32,17 @@ function readText(text: string): number {
 function onTheWay(calculator: Calculator, row: ThresholdRow) {
   const example = calculator.examples.find(({ name }) => name === row.case)
   if (example === undefined) throw new Error(`${row.calculator} has no example ${row.case}`)
-  const { input } = runExample(calculator, example)
-  const path = row.vary.split('.')
-  const at = (value: number): Run => run(calculator, withValue(input, path, value))
-  const levelOf = ({ findings }: Run): string | undefined =>
-    findings.find(({ check }) => check === row.check)?.level
+  const { input } = runExample(calculator, {
+    ...example,
+    inputs: { ...example.inputs, ...row.inputs },
+  })
+  const at = (value: number): Run => run(calculator, withNumber(input, row.vary, value))
+  const levelOf = (done: Run): string | undefined => {
+    const hazard = /^hazard (.+)$/.exec(row.check)?.[1]
+    if (hazard === undefined) return done.findings.find(({ check }) => check === row.check)?.level
+    const warned = calculator.moreHazards?.(done.input, done.output) ?? []
+    return warned.some((id) => id === hazard) ? 'shown' : 'none'
+  }
   return { at, levelOf }
 }
 
@@ -77,12 +66,22 @@ describe.each(ids)('%s', (id) => {
     expect(Math.abs(found - limit), `${row.limit} is due, ${found} found`).toBeLessThanOrEqual(
       within * Math.abs(limit) + 1e-9,
     )
-    if (row.quantity === row.vary) {
+    const itself = limitOf(row.vary, row.quantity, limit, flip)
+    if (itself !== undefined) {
       const [mild = ''] = row.levels.toSorted((a, b) => mildness.indexOf(a) - mildness.indexOf(b))
-      expect(levelOf(at(limit)), 'at the limit itself').toBe(row.at ?? mild)
+      expect(levelOf(at(itself)), 'at the limit itself').toBe(row.at ?? mild)
     }
   })
 })
+
+/** The very value of `vary` at the limit, where it is typed: the limit, or the input it is held against. */
+function limitOf(vary: string, quantity: string, limit: number, flip: Run): number | undefined {
+  if (quantity === vary) return limit
+  const [one = '', other = '', ...more] = quantity.split(' / ')
+  if (limit !== 1 || more.length > 0 || ![one, other].includes(vary)) return undefined
+  const against = one === vary ? other : one
+  return against in flip.input || /^[a-z].*\./i.test(against) ? numberAt(flip, against) : undefined
+}
 
 test('no row stands twice', () => {
   const names = thresholdRows.map((row) => JSON.stringify(row))

@@ -85,6 +85,27 @@ describe('tyres', () => {
     '1155/80 R 13',
   ])('does not guess “%s”', (text) => expect(readTyre(text)).toBeUndefined())
 
+  test.each([
+    ['100/80 R 10', true],
+    ['095/80 R 10', false],
+    ['400/50 R 20', true],
+    ['405/50 R 20', false],
+    ['401/50 R 20', false],
+    ['255/25 R 20', true],
+    ['255/24 R 20', false],
+    ['155/105 R 13', true],
+    ['155/106 R 13', false],
+    ['155/80 R 08', true],
+    ['155/80 R 07', false],
+    ['315/40 R 24', true],
+    ['315/40 R 25', false],
+    ['16 x 6.5 - 08', true],
+    ['16 x 6.5 - 07', false],
+    ['31 x 10.5 R 15', true],
+  ])('%s is a size: %s', (size, plausible) => {
+    expect(readTyre(size) !== undefined).toBe(plausible)
+  })
+
   test('the table has a diameter for every size', () => {
     for (const row of tyreSizes.rows) expect(Number(row[1])).toBeGreaterThan(400)
   })

@@ -146,3 +146,31 @@ test('the next size up is the next one of its own family', () => {
   expect(nextSize(240e-6)).toBeUndefined()
   expect(nextSize(gaugeArea(-3))).toBeUndefined()
 })
+
+test.each([
+  [0.2, 0.35],
+  [0.35, 0.5],
+  [50, 70],
+  [95, 120],
+  [120, 150],
+  [150, 185],
+  [185, 240],
+])('after %s mm² one buys %s mm²', (size, next) => {
+  expect((nextSize(size * 1e-6) ?? NaN) * 1e6).toBeCloseTo(next, 9)
+})
+
+test('the largest has no next; a wire is of a family within a thousandth', () => {
+  expect(nextSize(240e-6)).toBeUndefined()
+  expect(sizeUnit(2.5e-6 * 1.0009)).toBe('mm²')
+  const gauge = gaugeArea(10)
+  expect([0.9991, 1.0009].map((part) => sizeUnit(gauge * part))).toEqual(['AWG', 'AWG'])
+  expect([0.998, 1.002].map((part) => sizeUnit(gauge * part))).toEqual(['mm²', 'mm²'])
+  // 17 AWG is 1.04 mm²: no metric size, and no gauge one buys, but a gauge.
+  expect(sizeUnit(gaugeArea(17))).toBe('AWG')
+})
+
+test('outside the printed sizes the resistance goes with the area', () => {
+  // IEC 60228, class 5: 39.0 Ω/km at 0.5 mm², 0.129 Ω/km at 150 mm².
+  expect(flexiblePerMetre(0.25e-6) * 1000).toBeCloseTo(78, 6)
+  expect(flexiblePerMetre(300e-6) * 1000).toBeCloseTo(0.0645, 6)
+})

@@ -7,7 +7,12 @@ import { describe, expect, test } from 'vitest'
 import { bundleRows } from '../../calculators/tables/bundle-diameters.ts'
 import { clearanceHoles } from '../../calculators/tables/clearance-holes.ts'
 import { boltsSaeJ429 } from '../../calculators/tables/bolts-sae-j429.ts'
-import { threadDiameter, threadNames, threadPitch } from '../../calculators/threads.ts'
+import {
+  threadDiameter,
+  threadNames,
+  threadPitch,
+  threadProofLoad,
+} from '../../calculators/threads.ts'
 import { adapterAlignment } from '../../calculators/workshop/adapter-alignment.ts'
 import { numberIn, rowsOf } from '../reference/csv.ts'
 
@@ -32,6 +37,13 @@ test('every thread has a diameter and a pitch, the thicker the coarser', () => {
     expect(ratio, thread).toBeGreaterThan(0.09)
     expect(ratio, thread).toBeLessThan(0.21)
   }
+})
+
+// ISO 261 coarse pitches; ISO 3506-1, class 70: 450 MPa on the 36.6 mm² of M8 (recalled).
+test('coarse pitches, and the proof load of stainless bolts', () => {
+  expect(threadPitch('M8')).toBeCloseTo(0.00125, 9)
+  expect(threadPitch('M12')).toBeCloseTo(0.00175, 9)
+  expect((threadProofLoad('M8', 'a2-70') ?? NaN) / 16_470).toBeCloseTo(1, 3)
 })
 
 describe('bundles of equal wires', () => {

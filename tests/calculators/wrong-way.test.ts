@@ -6,6 +6,7 @@ import { describe, expect, test } from 'vitest'
 import type { Fields, InputValue, NumberField } from '../../calculators/define.ts'
 import { toSI } from '../../src/quantity/index.ts'
 import { all } from './all.ts'
+import { numberAt, withNumber } from './paths.ts'
 import { run, runExample } from './run-example.ts'
 
 interface Pair {
@@ -96,24 +97,7 @@ function numbers(fields: Fields, before = ''): readonly Named[] {
   )
 }
 
-type Input = Readonly<Record<string, InputValue>>
-
-function withValue(input: Input, path: string, value: number): Input {
-  const [name = '', , column] = path.split('.')
-  const before = input[name]
-  if (column === undefined || typeof before !== 'object') return { ...input, [name]: value }
-  return {
-    ...input,
-    [name]: before.map((row, at) => (at === 0 ? { ...row, [column]: value } : row)),
-  }
-}
-
-function valueAt(input: Input, path: string): number | undefined {
-  const [name = '', , column = ''] = path.split('.')
-  const found = input[name]
-  const value = typeof found === 'object' ? found[0]?.[column] : found
-  return typeof value === 'number' ? value : undefined
-}
+const blank = { output: {}, findings: [], working: [] }
 
 describe('the wrong way round', () => {
   test.each(pairs)('$id: $lower above $upper', ({ id, lower, upper, check, says, more }) => {
@@ -127,14 +111,16 @@ describe('the wrong way round', () => {
     }
     const inputs = calculator.examples.map((example) => runExample(calculator, example).input)
     const giving = inputs.filter((input) =>
-      [lower, upper].every((path) => valueAt(input, path) !== undefined),
+      [lower, upper].every((path) => numberAt({ ...blank, input }, path) !== undefined),
     )
     const wrong = (giving.length > 0 ? giving : inputs).map((given) => {
       const input = { ...given, ...more }
-      const [one, other] = [lower, upper].map((path) => valueAt(input, path) ?? usualOf(path))
+      const [one, other] = [lower, upper].map(
+        (path) => numberAt({ ...blank, input }, path) ?? usualOf(path),
+      )
       const low = Math.min(one ?? 0, other ?? 0)
       const high = Math.max(one ?? 0, other ?? 0, low + Math.abs(low) / 10)
-      const swapped = withValue(withValue(input, lower, high), upper, low)
+      const swapped = withNumber(withNumber(input, lower, high), upper, low)
       return run(calculator, swapped).findings.find((finding) => finding.check === check)
     })
     for (const finding of wrong) expect(['unknown', 'stop']).toContain(finding?.level)

@@ -13,7 +13,6 @@ import { parseArgs } from 'node:util'
 import { Worker } from 'node:worker_threads'
 import { changesIn, kinds, type Change, type Kind } from './find.ts'
 import { root } from './modules.ts'
-import { isSpared } from './spared.ts'
 import type { Noticed } from './worker.ts'
 
 const longest = 60_000
@@ -45,7 +44,7 @@ async function putToTests(path: string): Promise<Result> {
     if (change) noticed.push({ index: from, change, by: `does not end in ${longest / 1000} s` })
     from++
   }
-  const counting = noticed.filter(({ change }) => !isSpared(path, change))
+  const counting = noticed.filter(({ change }) => change.spared === undefined)
   return { path, noticed: counting, spared: noticed.length - counting.length }
 }
 

@@ -1,15 +1,66 @@
 /**
- * Changes that no answer can show, each kind with its reason. In: a path and a change. Out: whether it
- * is left out of the count. The list is short on purpose: what is not here has to be noticed.
+ * Changes that no answer can show, with the reason. In: the place of a change in the syntax tree. Out:
+ * the reason to leave it out of the count, or undefined. The list is short on purpose: what is not here
+ * has to be noticed.
  */
-import type { Change } from './find.ts'
+import ts from 'typescript'
 
-const reasons: readonly { readonly in: RegExp; readonly why: string }[] = [
-  {
-    in: /^(export )?const (mostSteps|closeEnough)\b/,
-    why: 'how often and how closely a number is searched for; the number found is the same',
-  },
+/** Constants by which a search ends, and hairs for rounding. */
+const searches = /^(mostSteps|closeEnough)$/
+const isHair = (node: ts.Node): boolean =>
+  ts.isNumericLiteral(node) && /^1e-(6|9|1\d)$/.test(node.text)
+
+const holds = (node: ts.Node, fits: (one: ts.Node) => boolean): boolean =>
+  fits(node) || (!ts.isSourceFile(node) && holds(node.parent, fits))
+
+/** `output.rise ?? 0`, or `{ rise = 0 }` of what findings are handed. */
+function isStandIn(node: ts.Node): boolean {
+  const { parent } = node
+  if (
+    ts.isBinaryExpression(parent) &&
+    parent.operatorToken.kind === ts.SyntaxKind.QuestionQuestionToken
+  )
+    return parent.right === node && /^output\b/.test(parent.left.getText())
+  if (!ts.isBindingElement(parent) || parent.initializer !== node) return false
+  const holder = parent.parent.parent
+  if (ts.isVariableDeclaration(holder)) return holder.initializer?.getText() === 'output'
+  return (
+    ts.isParameter(holder) &&
+    holder.parent.parameters[1] === holder &&
+    holder.parent.name?.getText() === 'findings'
+  )
+}
+
+/** `row[0] ?? 0`, `[x = 0] = list`: the type checker cannot know that the place is there. */
+function isPlace(node: ts.Node): boolean {
+  const { parent } = node
+  if (ts.isBindingElement(parent)) return ts.isArrayBindingPattern(parent.parent)
+  return isFallback(node) && /\]$|\?\.(\w+)$/.test(leftOf(node))
+}
+
+const isFallback = ({ parent }: ts.Node): boolean =>
+  ts.isBinaryExpression(parent) && parent.operatorToken.kind === ts.SyntaxKind.QuestionQuestionToken
+
+const leftOf = ({ parent }: ts.Node): string =>
+  ts.isBinaryExpression(parent) ? parent.left.getText() : ''
+
+const isSorting = (node: ts.Node): boolean =>
+  ts.isCallExpression(node) && /\.(toSorted|sort)$/.test(node.expression.getText())
+
+/** Lines of which only the way to the answer depends, not the answer. */
+const onTheWay: readonly (readonly [file: RegExp, line: RegExp, why: string])[] = [
+  [/friction\.ts$/, /^let x = -1\.8 \* Math\.log10/, 'where Newton’s method starts'],
+  [/friction\.ts$/, /^const next = x - /, 'Newton’s slope: the root is the same'],
 ]
 
-export const isSpared = (_path: string, { context }: Change): boolean =>
-  reasons.some(({ in: pattern }) => pattern.test(context))
+export function sparedBecause(node: ts.Node, path: string, line: string): string | undefined {
+  const way = onTheWay.find(([file, text]) => file.test(path) && text.test(line))
+  if (way) return way[2]
+  if (holds(node, (one) => ts.isVariableDeclaration(one) && searches.test(one.name.getText())))
+    return 'how often and how closely a number is searched for; the number found is the same'
+  if (isHair(node)) return 'a hair for rounding: a hundredth of it is nothing'
+  if (isStandIn(node)) return 'stands in for a result that is always there at this place'
+  if (ts.isNumericLiteral(node) && (isPlace(node) || (isFallback(node) && holds(node, isSorting))))
+    return 'stands in for a place of a list that is always there; the type checker asks for it'
+  return undefined
+}

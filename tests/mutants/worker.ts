@@ -115,6 +115,10 @@ if (from === 0) {
 }
 for (const [index, change] of changesIn(path, text).entries()) {
   if (index < from) continue
+  if (change.spared !== undefined) {
+    parentPort?.postMessage({ index, change, by: '' } satisfies Noticed)
+    continue
+  }
   const by = (await noticedBy(path, changed(text, change), plan)) ?? ''
   const noticed: Noticed = { index, change, by: by.slice(0, 300) }
   parentPort?.postMessage(noticed)

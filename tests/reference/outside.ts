@@ -36,7 +36,7 @@ const folder = new URL('./outside/', import.meta.url)
 const columns = 'case,regime,source,origin,inputs,output,expected,tolerance'
 
 /** Cells of comma-separated text; a cell in double quotes may hold commas and doubled quotes. */
-function cells(line: string): readonly string[] {
+export function cells(line: string): readonly string[] {
   return [...line.matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^",]*))/g)].map(
     ([, quoted, plain]) => quoted?.replaceAll('""', '"') ?? plain ?? '',
   )
@@ -59,7 +59,8 @@ function list(text: string): ExampleValue {
   })
 }
 
-function inputsOf(text: string): OutsideRow['inputs'] {
+/** `key=text | key=text`. */
+export function inputsOf(text: string): OutsideRow['inputs'] {
   return Object.fromEntries(
     text.split(' | ').map((pair) => {
       const at = pair.indexOf('=')
