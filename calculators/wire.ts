@@ -56,12 +56,11 @@ export const gauges: readonly number[] = [
   24, 22, 20, 18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3,
 ]
 
-function isGauge(area: number): boolean {
-  const inches = Math.sqrt((4 * area) / Math.PI) / 0.000127
-  const gauge = Math.round(36 - (39 * Math.log(inches)) / Math.log(92))
-  const isMetric = metricSizes.some((size) => Math.abs(size / area - 1) < 1e-3)
-  return !isMetric && Math.abs(gaugeArea(gauge) / area - 1) < 1e-3
-}
+/** The gauges that have an area, made or not: 4/0 to 40. */
+const gaugeAreas = /* @__PURE__ */ Array.from({ length: 44 }, (_, at) => gaugeArea(at - 3))
+const isOneOf = (sizes: readonly number[], area: number): boolean =>
+  sizes.some((size) => Math.abs(size / area - 1) < 1e-3)
+const isGauge = (area: number): boolean => !isOneOf(metricSizes, area) && isOneOf(gaugeAreas, area)
 
 /** The unit of the family the given wire belongs to. */
 export const sizeUnit = (area: number): 'AWG' | 'mm²' => (isGauge(area) ? 'AWG' : 'mm²')

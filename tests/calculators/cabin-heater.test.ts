@@ -80,3 +80,19 @@ test('high voltage brings its hazards, 12 V those of 12 V', () => {
   const low = { ...heater, highestVolts: 14.4 }
   expect(cabinHeater.moreHazards?.(low, cabinHeater.compute(low))).toEqual(['low-voltage-burns'])
 })
+
+// IEC 60269-1, preferred ratings (recalled).
+const ratings = [
+  2, 4, 6, 8, 10, 12, 16, 20, 25, 32, 40, 50, 63, 80, 100, 125, 160, 200, 250, 315, 400, 500, 630,
+]
+test.each(ratings)('up to four fifths of %s A that fuse is named, above the next', (rating) => {
+  const next = (current: number) =>
+    cabinHeater.compute({
+      ...heater,
+      power: current * 400,
+      ratedVolts: 400,
+      highestVolts: 400,
+    }).nextFuse
+  expect(next(0.8 * rating)).toBe(rating)
+  expect(next(0.8 * rating * 1.001)).toBe(ratings.find((one) => one > rating))
+})

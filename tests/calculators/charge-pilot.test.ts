@@ -22,6 +22,11 @@ test.each([
   [95, 77.5],
   [96, 80],
   [97, 80],
+  // Just past each border.
+  [9.99, 6],
+  [10.05, 6.03],
+  [85.05, 52.625],
+  [96.05, 80],
 ])('%d % is %d A', (percent, ampere) => {
   expect(pilotCurrent(percent / 100)).toBeCloseTo(ampere, 9)
 })
@@ -32,7 +37,8 @@ test.each([
   [3, 'digital'],
   [5, 'digital'],
   [7, 'digital'],
-  [7.5, 'invalid'],
+  [7.01, 'invalid'],
+  [7.99, 'invalid'],
   [97.1, 'none'],
   [100, 'none'],
 ])('%d % is %s', (percent, word) => {

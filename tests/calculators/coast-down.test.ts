@@ -75,16 +75,16 @@ const vehicles = fc.record({
 
 test('drag, rolling, wind and slope come back out of a roll both ways', () => {
   fc.assert(
-    fc.property(vehicles, number(1, 4), (vehicle, step) => {
+    fc.property(vehicles, number(1, 2), (vehicle, step) => {
       const readings = [
         ...rollOut(vehicle, 'out', 'there', 25, step, 5),
         ...rollOut(vehicle, 'back', 'back', 25, step, 5),
       ]
       const result = coastDown.compute(input(vehicle, readings))
-      expect((result.dragArea ?? NaN) / vehicle.dragArea).toBeCloseTo(1, 2)
-      expect((result.rollingResistance ?? NaN) / vehicle.rolling).toBeCloseTo(1, 2)
-      expect(result.windFound).toBeCloseTo(vehicle.wind, 1)
-      expect(result.slopeFound).toBeCloseTo(vehicle.slope, 4)
+      expect((result.dragArea ?? NaN) / vehicle.dragArea).toBeCloseTo(1, 3)
+      expect((result.rollingResistance ?? NaN) / vehicle.rolling).toBeCloseTo(1, 3)
+      expect(result.windFound).toBeCloseTo(vehicle.wind, 3)
+      expect(result.slopeFound).toBeCloseTo(vehicle.slope, 6)
       expect(result.worstTime).toBeLessThan(0.001)
     }),
     { numRuns: 30 },

@@ -5,6 +5,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { cellSpread } from '../../calculators/traction/cell-spread.ts'
 import { jointCheck } from '../../calculators/traction/joint-check.ts'
+import { say } from './run-example.ts'
 
 const joint = fc.record({
   name: fc.uuid(),
@@ -102,4 +103,56 @@ test('one cell that was not read leaves the spread unknown', () => {
   expect(chargeSpread).toBeUndefined()
   expect(dischargeSpread).toBe(0)
   expect(health).toBeUndefined()
+})
+
+// As typed, 3.31 less 3.30 is not ten millivolts to the last bit.
+test.each([
+  ['rest', [3.31, 3.3], 'pass'],
+  ['rest', [3.312, 3.3], 'watch'],
+  ['rest', [3.33, 3.3], 'watch'],
+  ['rest', [3.332, 3.3], 'stop'],
+  ['limits', [3.65, 2.5], 'pass'],
+  ['limits', [3.66, 2.5], 'stop'],
+] as const)('cells: %s of %s V is a %s', (check, rests, level) => {
+  const input = {
+    cells: rests.map((rest, at) => ({
+      name: String(at),
+      rest,
+      charge: undefined,
+      discharge: undefined,
+      capacity: undefined,
+    })),
+    rated: undefined,
+    lowest: 2.5,
+    highest: 3.65,
+    chemistry: 'other',
+  } as const
+  const found = cellSpread.findings(input, cellSpread.compute(input), say)
+  expect(found.find((finding) => finding.check === check)?.level).toBe(level)
+})
+
+test.each([
+  ['load', { charge: [3.45, 3.4], discharge: [3.2, 3.2] }, 'pass'],
+  ['load', { charge: [3.5, 3.4], discharge: [3.2, 3.2] }, 'watch'],
+  ['load', { charge: [3.502, 3.4], discharge: [3.2, 3.2] }, 'stop'],
+  ['capacity', { capacity: [160, 200] }, 'pass'],
+  ['capacity', { capacity: [140, 200] }, 'watch'],
+  ['capacity', { capacity: [138, 200] }, 'stop'],
+] as const)('cells: %s with %s is a %s', (check, given, level) => {
+  const read: Readonly<Partial<Record<string, readonly number[]>>> = given
+  const input = {
+    cells: [0, 1].map((at) => ({
+      name: String(at),
+      rest: 3.4,
+      charge: read.charge?.[at],
+      discharge: read.discharge?.[at],
+      capacity: read.capacity?.[at],
+    })),
+    rated: 200,
+    lowest: 2.5,
+    highest: 3.65,
+    chemistry: 'other',
+  } as const
+  const found = cellSpread.findings(input, cellSpread.compute(input), say)
+  expect(found.find((finding) => finding.check === check)?.level).toBe(level)
 })

@@ -162,3 +162,17 @@ test('the least short is never above the one at the terminals', () => {
     }),
   )
 })
+
+test('a least short that lasts up to 5 s heats the cable unaided, a longer one sheds it', () => {
+  const at = (lowVoltage: number) => mainFuse.compute({ ...base, lowVoltage, clearing: 10 })
+  let [low, high] = [1, 400]
+  for (let step = 0; step < 60; step++) {
+    const middle = (low + high) / 2
+    if (at(middle).letThrough === 10) low = middle
+    else high = middle
+  }
+  const { weakest = NaN, weakestTime = NaN, letThrough = NaN } = at(high)
+  expect(weakestTime).toBeCloseTo(5, 6)
+  expect(letThrough / (weakest ** 2 * weakestTime)).toBeCloseTo(1, 12)
+  expect(at(low).weakestTime).toBeGreaterThan(5)
+})

@@ -328,3 +328,29 @@ test('brakes: vacuum after strokes by mixing volumes', () => {
 test('brakes: on a high pass the pump cannot reach what it is set to', () => {
   expect(brakeEnergy.compute({ ...brakes, altitude: 4500 }).vacuumStart).toBeLessThan(60_000)
 })
+
+test('gears may be typed in any order', () => {
+  const back = { ...hill, gears: hill.gears.toReversed() }
+  expect(hillStart.compute(back)).toEqual(hillStart.compute(hill))
+  const geared = {
+    tyre: undefined,
+    rollingRadius: 0.3,
+    rollingShare: 0.96,
+    gears: hill.gears,
+    axleRatio: 4,
+    motorMost: 900,
+    speed: 25,
+  }
+  const one = gearing.compute(geared)
+  expect(gearing.compute({ ...geared, gears: geared.gears.toReversed() })).toEqual(one)
+  expect(one.table.map(({ name }) => name)).toEqual(['first', 'second'])
+  expect(one.longest).toBe('second')
+})
+
+test('hill: a motor at its very highest speed still pulls', () => {
+  // 900 rad/s over a ratio of 12 on wheels of 0.3 m.
+  const speed = (900 / 12) * 0.3
+  const { table } = hillStart.compute(hill)
+  expect(table[0]?.most).toBeCloseTo(speed, 9)
+  expect(table[0]?.full).toBeCloseTo((50_000 / 150 / 12) * 0.3, 9)
+})

@@ -14,6 +14,7 @@ import {
   threadProofLoad,
 } from '../../calculators/threads.ts'
 import { adapterAlignment } from '../../calculators/workshop/adapter-alignment.ts'
+import { panelHole } from '../../calculators/workshop/panel-hole.ts'
 import { numberIn, rowsOf } from '../reference/csv.ts'
 
 test.each(rowsOf('holes_iso273.csv'))('holes for $thread', (row) => {
@@ -96,4 +97,41 @@ test('an offset in any direction is found, and half the total reading of it at m
       expect(total).toBeCloseTo(2 * Math.max(Math.abs(x), Math.abs(y)), 12)
     }),
   )
+})
+
+const grommet = {
+  purpose: 'grommet',
+  wires: undefined,
+  panel: 0.001,
+  bore: undefined,
+  groove: 0.01,
+  slot: undefined,
+  gland: undefined,
+  least: undefined,
+  most: undefined,
+  thread: undefined,
+  fit: 'medium',
+  metal: 'steel',
+  tool: 'twist',
+} as const
+
+// Step drills as sold: 4 to 40 mm by 2, 3/16 to 1 3/8 in by 1/16; twist drills by tenths up to 150 mm.
+test.each([
+  ['step-metric', 1, 4],
+  ['step-metric', 8.9, 8],
+  ['step-metric', 9.1, 10],
+  ['step-metric', 40.9, 40],
+  ['step-metric', 41.1, undefined],
+  ['step-inch', 2, 4.7625],
+  ['step-inch', 8.7, 7.9375],
+  ['step-inch', 35.6, 34.925],
+  ['step-inch', 35.8, undefined],
+  ['twist', 0.1, 0.1],
+  ['twist', 8.04, 8],
+  ['twist', 8.06, 8.1],
+  ['twist', 100, 100],
+] as const)('%s nearest to a groove of %s mm: %s mm', (tool, groove, drill) => {
+  const output = panelHole.compute({ ...grommet, tool, groove: groove / 1000 })
+  if (drill === undefined) expect(output.drill).toBeUndefined()
+  else expect((output.drill ?? NaN) * 1000).toBeCloseTo(drill, 9)
 })

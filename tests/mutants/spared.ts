@@ -51,6 +51,34 @@ const isSorting = (node: ts.Node): boolean =>
 const onTheWay: readonly (readonly [file: RegExp, line: RegExp, why: string])[] = [
   [/friction\.ts$/, /^let x = -1\.8 \* Math\.log10/, 'where Newton’s method starts'],
   [/friction\.ts$/, /^const next = x - /, 'Newton’s slope: the root is the same'],
+  [/friction\.ts$/, /^for \(let count = 0; count < mostSteps/, 'how often a search may step'],
+  [/solve\.ts$/, /^for \(let count = 0; count < mostSteps/, 'how often a search may step'],
+  [/solve\.ts$/, /^(let step =|step = before =) b - a/, 'the sign of a step before the first'],
+  [
+    /solve\.ts$/,
+    /^const tolerance = /,
+    'how closely a root is bracketed, some units in the last place',
+  ],
+  [
+    /crossflow\.ts$/,
+    /^for \(let n = 1; n < 5 \*/,
+    'how many terms a sum may have; it ends long before',
+  ],
+  [
+    /hill-start\.ts$/,
+    /^(let low = 0|for \(let step = 0; step < 60)/,
+    'a halving that ends at the same',
+  ],
+  [
+    /coast-down\.ts$/,
+    /^(const rounds = 6|for \(let round = 0)/,
+    'rounds of a fit that has settled',
+  ],
+  [
+    /cell-heating\.ts$/,
+    /^const steps = 400/,
+    'how finely time is cut; one in a hundred finer is the same',
+  ],
 ]
 
 export function sparedBecause(node: ts.Node, path: string, line: string): string | undefined {
