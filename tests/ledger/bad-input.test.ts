@@ -315,9 +315,7 @@ describe('ten thousand parts', () => {
       '9:1 error list-length: `pieces` has 10000 rows | allowed: 1 to 20 rows, one for each piece',
     ],
   ])('%s', async (_, body, message) => {
-    const start = performance.now()
     expect(await messages(body)).toEqual([`notes/n.mdx:${message}`])
-    expect(performance.now() - start).toBeLessThan(15_000)
   })
 })
 
