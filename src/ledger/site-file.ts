@@ -2,14 +2,13 @@
  * `site.yaml`: the vehicle, the units, and the instruments and sources that numbers name.
  * In: its text. Out: the settings, or every problem with its line.
  */
+import { howDatesAreWritten, isCalendarDate } from './dates.ts'
 import { LineCounter, parseDocument, type Document } from 'yaml'
 import { z } from 'zod'
 import type { Problem } from './problems.ts'
 import { didYouMean } from './report.ts'
 
-const calendarDate = z
-  .string()
-  .regex(/^\d{4}-\d{2}-\d{2}$/, 'a date is written YYYY-MM-DD, such as 2026-03-14')
+const calendarDate = z.string().refine(isCalendarDate, howDatesAreWritten)
 const unitWords = 'units are `metric`, `us`, or a list of both, the first shown first'
 const system = z.enum(['metric', 'us'], { error: unitWords })
 
@@ -76,7 +75,7 @@ const noteSchema = z.object({
     asDay,
     z
       .string('a note needs a `date`, such as 2026-03-14')
-      .regex(/^\d{4}-\d{2}-\d{2}$/, 'a date is written YYYY-MM-DD, such as 2026-03-14'),
+      .refine(isCalendarDate, howDatesAreWritten),
   ),
   changed: z.preprocess(asDay, calendarDate.optional()),
   phase: z.enum(Object.keys(phases), {

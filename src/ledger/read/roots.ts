@@ -2,6 +2,7 @@
  * The numbers that are given: <Reading>, <Rated>, <Assumed>, <Chosen>, one by its `value` or several in
  * a table. Each kind must say where its value comes from, and what is missing is reported here.
  */
+import { howDatesAreWritten, isCalendarDate } from '../dates.ts'
 import { defined } from '../defined.ts'
 import type { RootSource, Sum } from '../note-source.ts'
 import { didYouMean } from '../report.ts'
@@ -35,6 +36,7 @@ export function readRoot(
   const plusMinus = textOf(ctx, attributes, 'plusMinus')
   const shared = sharedOf(ctx, name, attributes)
   checkNeeds(ctx, name, attributes, at, table !== undefined)
+  if (table !== undefined) checkTableAttributes(ctx, name, attributes)
   if (table !== undefined) readRootTable(ctx, readTable(ctx, table), name, shared, at)
   else readSingle(ctx, name, attributes, { ...shared, ...defined({ plusMinus }) }, at, linked)
 }
@@ -95,16 +97,28 @@ function checkAttributes(ctx: ReadContext, name: RootElement, attributes: Attrib
       })
 }
 
+/** Each row of a table has these for itself. */
+const ofOneNumber = ['id', 'value', 'plusMinus', 'replaces', 'checks']
+
+function checkTableAttributes(ctx: ReadContext, name: RootElement, attributes: Attributes): void {
+  for (const attribute of attributes.filter((one) => ofOneNumber.includes(one.name)))
+    report(ctx, attribute, {
+      rule: 'not-with-a-table',
+      text: `\`${attribute.name}\` is of one number, and this <${name}> holds a table of them`,
+      hint: 'give it in the table (columns `name`, `value`, `±`), or write that number as an element of its own',
+    })
+}
+
 /** What holds for a single value and for every row of a table. */
 function sharedOf(ctx: ReadContext, name: RootElement, attributes: Attributes): SharedByRoots {
   const text = (key: string): string | undefined => textOf(ctx, attributes, key)
   const on = text('on')
   const written = named(attributes, 'on')
-  if (on !== undefined && written !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(on))
+  if (on !== undefined && written !== undefined && !isCalendarDate(on))
     report(ctx, written, {
       rule: 'bad-date',
       text: `\`on="${on}"\` is not a date`,
-      hint: 'a date is written YYYY-MM-DD, such as 2026-03-14',
+      hint: howDatesAreWritten,
     })
   return {
     kind: rootKinds[name],
