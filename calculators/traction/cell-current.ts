@@ -5,6 +5,7 @@
  * Out: currents, voltage under load, heat, what is in hand. At constant power the sag raises the
  * current, which raises the sag: half the open voltage is the end, and no power lies beyond it.
  */
+import { cellsInParallel, cellsInSeries } from '../cell-fields.ts'
 import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
 import { exactly } from '../exactly.ts'
@@ -36,29 +37,8 @@ export const cellCurrent = defineCalculator({
   purpose:
     'Works out current, voltage under load and heat of the cells, from a current or a power, and holds them against the cell’s sheet.',
   inputs: {
-    series: {
-      type: 'number',
-      label: 'Cells in series',
-      symbol: 'N_s',
-      of: 'number',
-      units: ['', ''],
-      hard: [1, 300],
-      usual: [8, 200],
-      help: 'As built.',
-      choice: true,
-    },
-    parallel: {
-      type: 'number',
-      label: 'Cells in parallel',
-      symbol: 'N_p',
-      of: 'number',
-      units: ['', ''],
-      hard: [1, 100],
-      usual: [1, 20],
-      help: 'As built.',
-      choice: true,
-      assume: { value: 1, because: 'one string' },
-    },
+    series: cellsInSeries,
+    parallel: cellsInParallel,
     capacity: {
       type: 'number',
       label: 'Cell capacity',

@@ -5,6 +5,7 @@
  * the drive. Out: their temperature on the way, when charging is allowed, what current a cold start
  * allows. Warm cells discharge in the frost; they must not be charged, and regenerating is charging.
  */
+import { cellsInParallel, cellsInSeries } from '../cell-fields.ts'
 import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
 import { exactly } from '../exactly.ts'
@@ -68,29 +69,8 @@ export const cellHeating = defineCalculator({
   purpose:
     'Follows the temperature of the cells over a drive, and says from when they may be charged and what current they give cold.',
   inputs: {
-    series: {
-      type: 'number',
-      label: 'Cells in series',
-      symbol: 'N_s',
-      of: 'number',
-      units: ['', ''],
-      hard: [1, 300],
-      usual: [8, 200],
-      help: 'As built.',
-      choice: true,
-    },
-    parallel: {
-      type: 'number',
-      label: 'Cells in parallel',
-      symbol: 'N_p',
-      of: 'number',
-      units: ['', ''],
-      hard: [1, 100],
-      usual: [1, 20],
-      help: 'As built.',
-      choice: true,
-      assume: { value: 1, because: 'one string' },
-    },
+    series: cellsInSeries,
+    parallel: cellsInParallel,
     cellMass: {
       type: 'number',
       label: 'Cell mass',

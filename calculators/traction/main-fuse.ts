@@ -6,6 +6,7 @@
  * The rating to break is held against the highest voltage over the lowest resistance (new, warm
  * cells): a mean or cold resistance makes a fuse look good that will burst.
  */
+import { cellsInParallel, cellsInSeries } from '../cell-fields.ts'
 import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
 import { exactly } from '../exactly.ts'
@@ -79,29 +80,8 @@ export const mainFuse = defineCalculator({
       help: 'Nearly empty.',
       optional: true,
     },
-    series: {
-      type: 'number',
-      label: 'Cells in series',
-      symbol: 'N_s',
-      of: 'number',
-      units: ['', ''],
-      hard: [1, 300],
-      usual: [8, 200],
-      help: 'As built.',
-      choice: true,
-    },
-    parallel: {
-      type: 'number',
-      label: 'Cells in parallel',
-      symbol: 'N_p',
-      of: 'number',
-      units: ['', ''],
-      hard: [1, 100],
-      usual: [1, 20],
-      help: 'As built.',
-      choice: true,
-      assume: { value: 1, because: 'one string' },
-    },
+    series: cellsInSeries,
+    parallel: cellsInParallel,
     cellResistance: {
       type: 'number',
       label: 'Lowest cell resistance',

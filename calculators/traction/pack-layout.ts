@@ -5,6 +5,7 @@
  * voltages, energy and mass, what is in hand for each part, how many cells would fit. The highest
  * voltage counts, fully charged and regenerating on a hill, not the one the pack is named by.
  */
+import { cellsInParallel, cellsInSeries } from '../cell-fields.ts'
 import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
 import { exactly } from '../exactly.ts'
@@ -25,29 +26,8 @@ export const packLayout = defineCalculator({
   purpose:
     'Works out voltages, energy and mass of a pack and holds its window against every part on the traction bus.',
   inputs: {
-    series: {
-      type: 'number',
-      label: 'Cells in series',
-      symbol: 'N_s',
-      of: 'number',
-      units: ['', ''],
-      hard: [1, 300],
-      usual: [8, 200],
-      help: 'They add their voltages.',
-      choice: true,
-    },
-    parallel: {
-      type: 'number',
-      label: 'Cells in parallel',
-      symbol: 'N_p',
-      of: 'number',
-      units: ['', ''],
-      hard: [1, 100],
-      usual: [1, 20],
-      help: 'They add their ampere-hours.',
-      choice: true,
-      assume: { value: 1, because: 'one string' },
-    },
+    series: { ...cellsInSeries, help: 'They add their voltages.' },
+    parallel: { ...cellsInParallel, help: 'They add their ampere-hours.' },
     cellMinimum: {
       type: 'number',
       label: 'Cell voltage, lowest used',

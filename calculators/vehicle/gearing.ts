@@ -5,6 +5,7 @@
  * its measured rolling radius; the measured one wins. Slip of tyre and clutch is left out: the real
  * motor turns a few per cent faster under full pull.
  */
+import { axleRatio, gearRatio } from '../ratio-fields.ts'
 import { defineCalculator } from '../define.ts'
 import type { InputValues, NumberOutput } from '../define.ts'
 import { readTyre } from '../tyres.ts'
@@ -51,30 +52,10 @@ const inputs = {
     rows: [1, 12],
     fields: {
       name: { type: 'text', label: 'Name', help: 'Such as second.' },
-      ratio: {
-        type: 'number',
-        label: 'Ratio',
-        symbol: 'i_g',
-        of: 'number',
-        units: ['', ''],
-        hard: [0.2, 20],
-        usual: [0.5, 12],
-        help: 'Motor turns for one turn of its output.',
-        choice: true,
-      },
+      ratio: gearRatio,
     },
   },
-  axleRatio: {
-    type: 'number',
-    label: 'Axle ratio',
-    symbol: 'i_a',
-    of: 'number',
-    units: ['', ''],
-    hard: [0.5, 20],
-    usual: [2, 10],
-    help: 'Turns of the shaft for one turn of the wheels.',
-    choice: true,
-  },
+  axleRatio,
   motorMost: {
     type: 'number',
     label: 'Motor’s highest speed',

@@ -4,6 +4,7 @@
  * N, N·m, W, rad/s, m, K in and out; grades as rise over run. Starting is a matter of peak torque in
  * the lowest gear, climbing of continuous power, and both of them of the laden mass with trailer.
  */
+import { axleRatio, gearRatio } from '../ratio-fields.ts'
 import { airDensity, gravity } from '../air.ts'
 import { defineCalculator } from '../define.ts'
 import type { InputValues, NumberOutput } from '../define.ts'
@@ -47,30 +48,10 @@ const inputs = {
     rows: [1, 12],
     fields: {
       name: { type: 'text', label: 'Name', help: 'Such as first.' },
-      ratio: {
-        type: 'number',
-        label: 'Ratio',
-        symbol: 'i_g',
-        of: 'number',
-        units: ['', ''],
-        hard: [0.2, 20],
-        usual: [0.5, 12],
-        help: 'Motor turns for one turn of its output.',
-        choice: true,
-      },
+      ratio: gearRatio,
     },
   },
-  axleRatio: {
-    type: 'number',
-    label: 'Axle ratio',
-    symbol: 'i_a',
-    of: 'number',
-    units: ['', ''],
-    hard: [0.5, 20],
-    usual: [2, 10],
-    help: 'Turns of the shaft for one turn of the wheels.',
-    choice: true,
-  },
+  axleRatio,
   peakTorque: {
     type: 'number',
     label: 'Motor’s peak torque',

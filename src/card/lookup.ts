@@ -2,6 +2,7 @@
  * A published ledger, looked up by id, by note and by calculator. Made once for each ledger and kept as
  * long as the ledger is, because every page of a site asks the same one.
  */
+import { latestReplacements } from '../ledger/work/replacements.ts'
 import type {
   Published,
   PublishedBlock,
@@ -41,6 +42,7 @@ function lookup(published: Published): Lookup {
     published.numbers.filter(({ replaces }) => replaces !== undefined),
     ({ replaces }) => replaces ?? '',
   )
+  const latest = latestReplacements(published.numbers)
   const numbersOf = Map.groupBy(published.numbers, ({ note }) => note)
   const inOrder = published.blocks.toSorted((a, b) => a.line - b.line)
   const blocksOf = Map.groupBy(inOrder, ({ note }) => note)
@@ -51,7 +53,7 @@ function lookup(published: Published): Lookup {
     blocks: new Map(published.blocks.map((block) => [block.id, block])),
     notes: new Map(published.notes.map((note) => [note.slug, note])),
     replacing: (id) => later.get(id) ?? [],
-    replacedBy: (id) => later.get(id)?.reduce((last, one) => (last.date <= one.date ? one : last)),
+    replacedBy: (id) => latest.get(id),
     numbersOf: (slug) => numbersOf.get(slug) ?? [],
     blocksOf: (slug) => blocksOf.get(slug) ?? [],
     usesOf: (calculator) => usesOf.get(calculator) ?? [],

@@ -6,12 +6,15 @@
 import type {
   Calculator,
   Example,
+  ExampleValue,
+  Field,
   InputValue,
   Level,
   NumberOutput,
   OutputValue,
   TextOutput,
 } from '../../calculators/define.ts'
+import type { Of } from '../quantity/types.ts'
 import { formatQuantity, fromSI, parseQuantity, toSI } from '../quantity/index.ts'
 import { mayBeLeftOut, readField, readRows, slipWords, type SingleField } from './input.ts'
 import { say } from './show.ts'
@@ -52,6 +55,19 @@ function leftOut(field: SingleField): number | string | undefined {
   return field.type === 'choice' ? field.assume?.value : undefined
 }
 
+/** An example keeps to the letter what an author may write more freely. */
+function checkLetter(where: string, field: Field, typed: ExampleValue): void {
+  if (field.type === 'choice' && typeof typed === 'string' && !Object.hasOwn(field.options, typed))
+    throw new Error(`${where}: \`${typed}\` is no option`)
+  if (field.type !== 'list' || typeof typed === 'string') return
+  for (const row of typed)
+    for (const [column, cell] of Object.entries(row)) {
+      const inner = field.fields[column]
+      if (inner === undefined) throw new Error(`${where}: a ${field.row} has no \`${column}\``)
+      checkLetter(where, inner, cell)
+    }
+}
+
 /** The example's inputs as `compute` wants them; throws when the example itself is wrong. */
 export function exampleInputs(
   calculator: Calculator,
@@ -64,6 +80,7 @@ export function exampleInputs(
   const inputs: Record<string, InputValue> = {}
   for (const [key, field] of Object.entries(calculator.inputs)) {
     const typed = example.inputs[key]
+    if (typed !== undefined) checkLetter(where, field, typed)
     if (field.type === 'list') {
       if (typed === undefined && field.optional === true) continue
       if (typeof typed === 'string') throw new Error(`${where}: \`${key}\` is a list`)
@@ -93,13 +110,35 @@ export function exampleInputs(
 }
 
 /** Half a unit of the last digit of `12.30`, in the printed unit. */
-export function halfUnit(printed: string): number {
-  const digits = /^[-−+]?([\d\s\u202f]*)(?:\.(\d+))?(?:\s*(?:[eE]|[×x]\s*10\^?)([-−+]?\d+))?/.exec(
-    printed.trim(),
-  )
-  const decimals = digits?.[2]?.length ?? 0
-  const power = Number((digits?.[3] ?? '0').replace('−', '-'))
-  return 0.5 * 10 ** (power - decimals)
+export function halfUnit(text: string): number {
+  const [, decimals = '', size = '0'] =
+    /^[^\d.]*[\d,\s\u202F]*(?:\.(\d*))?(?:e([+-]?\d+))?/i.exec(text.trim()) ?? []
+  const power = /[×x]\s*10\^?([-−+⁻⁰¹²³⁴-⁹\d]+)/
+    .exec(text)?.[1]
+    ?.normalize('NFKC')
+    .replace('−', '-')
+  return 0.5 * 10 ** (Number(power ?? size) - decimals.length)
+}
+
+export interface Printed {
+  /** In `unit`, as printed. */
+  readonly number: number
+  readonly unit: string
+  /** Half a unit of the last printed digit; a hair for fractions and standard sizes. */
+  readonly half: number
+}
+
+/** An outside answer with the digits it was printed with; throws when it cannot be read. */
+export function printed(text: string, of: Of): Printed {
+  const read = parseQuantity(text, of)
+  if (!read.ok) throw new Error(slipWords(read))
+  const number = fromSI(read.value, read.unit)
+  const isDigits = read.unit !== 'AWG' && !/[/½¼¾⅐-⅞]\d*/.test(read.typed.split(' ')[0] ?? '')
+  return {
+    number,
+    unit: read.unit,
+    half: isDigits ? halfUnit(read.typed) : 1e-9 * Math.abs(number),
+  }
 }
 
 function found(
@@ -123,15 +162,15 @@ function rowOf(
   example: Example,
   outputs: Readonly<Record<string, OutputValue>>,
   path: string,
-  printed: string,
+  text: string,
 ): ExampleRow {
   const where = `${calculator.id}, example “${example.name}”`
   const at = found(calculator, outputs, path)
   if (at === undefined) throw new Error(`${where}: no output \`${path}\``)
   const { field, value } = at
-  const base = { output: path, label: field.label, printed }
+  const base = { output: path, label: field.label, printed: text }
   if (field.type === 'text' || typeof value !== 'number') {
-    const same = (typeof value === 'string' ? value : 'cannot tell') === printed
+    const same = (typeof value === 'string' ? value : 'cannot tell') === text
     return {
       ...base,
       computed: typeof value === 'string' ? value : 'cannot tell',
@@ -140,20 +179,27 @@ function rowOf(
       within: same,
     }
   }
-  const quantity = parseQuantity(printed, field.of)
-  if (!quantity.ok) throw new Error(`${where}: ${slipWords(quantity)}`)
-  const printedUnit = quantity.unit === '' ? field.units[0] : quantity.unit
-  const answer = fromSI(quantity.value, printedUnit)
+  const { number: answer, unit, half } = printedAt(where, text, field)
   const size = Math.abs(answer)
   const relative = size > 0
-  const allowed = example.tolerance ?? (relative ? halfUnit(printed) / size : halfUnit(printed))
-  const difference = (fromSI(value, printedUnit) - answer) / (relative ? size : 1)
+  const allowed = example.tolerance ?? (relative ? half / size : half)
+  const difference = (fromSI(value, unit) - answer) / (relative ? size : 1)
   return {
     ...base,
-    computed: formatQuantity(value, printedUnit, { figures: 5 }),
+    computed: formatQuantity(value, unit, { figures: 5 }),
     difference,
     allowed,
     within: Math.abs(difference) <= allowed * (1 + 1e-9),
+  }
+}
+
+function printedAt(where: string, text: string, field: NumberOutput): Printed {
+  try {
+    return printed(text, field.of)
+  } catch (error) {
+    throw new Error(`${where}: ${error instanceof Error ? error.message : String(error)}`, {
+      cause: error,
+    })
   }
 }
 

@@ -1,5 +1,5 @@
 /**
- * Bolt loads against a second transcription of ISO 898-1 and the stress area's own formula.
+ * Bolt loads against a second copy of the table of ISO 898-1 and the stress area's own formula.
  */
 import { expect, test } from 'vitest'
 import { boltThreads, nominalDiameter, proofLoad, stressArea } from '../../calculators/bolts.ts'

@@ -18,7 +18,7 @@ import {
 } from '../../calculators/coolant.ts'
 import { strengthFreezingAt } from '../../calculators/coolant-strength.ts'
 import { fits } from '../../calculators/glycol-fits.ts'
-import { numberIn, referenceRows } from '../reference/rows.ts'
+import { numberIn, rowsOf } from '../reference/csv.ts'
 
 const zero = 273.15
 const glycols = { EG: 'ethylene-glycol', PG: 'propylene-glycol' } as const
@@ -33,7 +33,7 @@ function away(value: number | undefined, expected: number): number {
 }
 
 test('evaluates the published polynomials, each with its own basis', () => {
-  const rows = referenceRows('glycol')
+  const rows = rowsOf('glycol.csv')
   expect(rows.length).toBeGreaterThan(150)
   for (const row of rows) {
     const basis = row.fraction_basis === 'mass' ? 'mass' : 'volume'
@@ -49,7 +49,7 @@ test('evaluates the published polynomials, each with its own basis', () => {
 })
 
 test('stands by the handbook tables of the ASHRAE 2001 edition', () => {
-  const rows = referenceRows('ashrae_glycol_table')
+  const rows = rowsOf('ashrae_glycol_table.csv')
   expect(rows.length).toBeGreaterThan(50)
   for (const row of rows) {
     const strength = numberIn(row, 'vol_percent') / 100
@@ -63,7 +63,7 @@ test('stands by the handbook tables of the ASHRAE 2001 edition', () => {
 })
 
 test('freezing points and volume against mass follow the handbook table', () => {
-  for (const row of referenceRows('ashrae_glycol_freeze')) {
+  for (const row of rowsOf('ashrae_glycol_freeze.csv')) {
     const kind = glycolOf(row.fluid)
     const volume = numberIn(row, 'vol_percent') / 100
     const mass = numberIn(row, 'mass_percent') / 100
@@ -94,7 +94,7 @@ test('the two sources agree at one composition as far as they are known to', () 
 })
 
 test('water is that of IAPWS within 0.05 %', () => {
-  const rows = referenceRows('water_iapws').filter((row) => numberIn(row, 'T_C') <= 100)
+  const rows = rowsOf('water_iapws.csv').filter((row) => numberIn(row, 'T_C') <= 100)
   expect(rows.length).toBeGreaterThan(8)
   for (const row of rows) {
     const found = propertiesOf(water, numberIn(row, 'T_C') + zero)
@@ -110,12 +110,15 @@ test('water is that of IAPWS within 0.05 %', () => {
 })
 
 test('expands as the tables say', () => {
-  for (const row of referenceRows('coolant_expansion')) {
-    const strength = numberIn(row, 'vol_percent') / 100
+  for (const row of rowsOf('coolant_expansion.csv')) {
     const coolant =
       row.fluid === 'water'
         ? water
-        : ({ kind: glycolOf(row.fluid), strength, basis: 'volume' } as const)
+        : ({
+            kind: glycolOf(row.fluid),
+            strength: numberIn(row, 'vol_percent') / 100,
+            basis: 'volume',
+          } as const)
     const cold = propertiesOf(coolant, numberIn(row, 'T1_C') + zero)
     const hot = propertiesOf(coolant, numberIn(row, 'T2_C') + zero)
     const percent = ((cold?.density ?? NaN) / (hot?.density ?? NaN) - 1) * 100
@@ -209,7 +212,7 @@ test('every coefficient is the published one', () => {
     freezing: 56,
   }
   const rowAt = [0, 6, 11, 15]
-  const rows = referenceRows('glycol_coefficients')
+  const rows = rowsOf('glycol_coefficients.csv')
   expect(rows.length).toBeGreaterThan(150)
   for (const row of rows) {
     const fit = fits[glycolOf(row.dataset)][row.dataset?.startsWith('A') ? 'volume' : 'mass']

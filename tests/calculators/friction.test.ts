@@ -11,7 +11,7 @@ import {
   turbulentFrom,
   velocityIn,
 } from '../../calculators/friction.ts'
-import { numberIn, referenceRows } from '../reference/rows.ts'
+import { numberIn, rowsOf } from '../reference/csv.ts'
 
 const perLitreMinute = 1 / 60_000
 
@@ -20,7 +20,7 @@ function away(value: number | undefined, expected: number): number {
 }
 
 test('factors of the grid: 64/Re when laminar, Colebrook when turbulent', () => {
-  const rows = referenceRows('darcy')
+  const rows = rowsOf('darcy.csv')
   expect(rows.length).toBeGreaterThan(70)
   for (const row of rows) {
     const reynolds = numberIn(row, 'Re')
@@ -53,7 +53,7 @@ test('Colebrook is solved, not approximated', () => {
 })
 
 test('pressure drop of straight hoses', () => {
-  const rows = referenceRows('hose_pressure_drop')
+  const rows = rowsOf('hose_pressure_drop.csv')
   const judged = rows.filter((row) => row.regime !== 'transitional')
   expect(judged.length).toBeGreaterThan(40)
   for (const row of rows) {
