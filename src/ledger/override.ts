@@ -1,6 +1,6 @@
 /**
- * A reader's figures in place of the builder's. In: the published ledger and, by block input, the texts
- * typed. Out: the ledger worked again, everything downstream moved; the builder's own stays untouched.
+ * A reader's figures in place of the builder's. In: the ledger and, by block input or declared number,
+ * the texts typed. Out: the ledger with them in place, not worked; the builder's own stays untouched.
  *
  * A reader's figure has no source that the kit knows: it counts as assumed, or as chosen where the
  * calculator leaves the choice to the builder.
@@ -12,7 +12,10 @@ import { asTyped, readChoice } from './input.ts'
 import type { Given, Published, PublishedBlock, PublishedNumber } from './published.ts'
 import { work } from './work.ts'
 
-/** `note/block.field` -> what was typed: a text, or the rows of a list. An empty text leaves the field out. */
+/**
+ * `note/block.field` or `note/name` -> what was typed: a text, or the rows of a list. An empty text
+ * leaves the field out.
+ */
 export type Overrides = Readonly<
   Record<string, string | readonly Readonly<Record<string, string>>[]>
 >
@@ -22,23 +25,59 @@ export function override(
   overrides: Overrides,
   calculators: ReadonlyMap<string, Calculator>,
 ): Published {
-  const numbers = new Map(published.numbers.map((number) => [number.id, number]))
+  const numbers = new Map(
+    published.numbers.map((number) => [number.id, declared(number, overrides[number.id])]),
+  )
   const blocks = published.blocks.map((block) => {
     const calculator = calculators.get(block.calculator)
-    if (calculator === undefined) return block
-    const given: Record<string, Given> = { ...block.given }
-    for (const [name, field] of Object.entries(calculator.inputs)) {
-      const typed = overrides[`${block.id}.${name}`]
-      if (typed === undefined) continue
-      const { [name]: before } = given
-      if (before !== undefined) for (const id of givenIds({ before })) numbers.delete(id)
-      const made = replaced(block, name, field, typed, numbers)
-      if (made === undefined) Reflect.deleteProperty(given, name)
-      else given[name] = made
-    }
-    return { ...block, given }
+    return calculator === undefined ? block : overrideBlock(block, overrides, calculator, numbers)
   })
   return { ...published, numbers: [...numbers.values()], blocks }
+}
+
+/** A number of the text; in a block's field it is the block that changes. */
+export function declared(
+  number: PublishedNumber,
+  typed: Overrides[string] | undefined,
+): PublishedNumber {
+  if (typeof typed !== 'string' || typed.trim() === '' || !isDeclared(number)) return number
+  const { id, note, name, date, file, line, column, replaces, checks } = number
+  return {
+    ...blankNumber({ note, name, date, file, line, column }),
+    id,
+    ...yours(number.kind === 'chosen' ? 'chosen' : 'assumed'),
+    ...(number.of === undefined ? {} : { of: number.of }),
+    typed: typed.trim(),
+    ...(replaces === undefined ? {} : { replaces }),
+    ...(checks === undefined ? {} : { checks }),
+  }
+}
+
+/** Typed by the builder in the text: a reading, a rating, a guess or a choice. */
+export const isDeclared = ({ typed, block }: PublishedNumber): boolean =>
+  typed !== undefined && block === null
+
+const yours = (kind: 'chosen' | 'assumed') =>
+  ({ kind, firmness: kind, because: 'your figure' }) as const
+
+/** The block with what was typed into its fields; `numbers` gets and loses what it was given. */
+export function overrideBlock(
+  block: PublishedBlock,
+  overrides: Overrides,
+  calculator: Calculator,
+  numbers: Map<string, PublishedNumber>,
+): PublishedBlock {
+  const given: Record<string, Given> = { ...block.given }
+  for (const [name, field] of Object.entries(calculator.inputs)) {
+    const typed = overrides[`${block.id}.${name}`]
+    if (typed === undefined) continue
+    const { [name]: before } = given
+    if (before !== undefined) for (const id of givenIds({ before })) numbers.delete(id)
+    const made = replaced(block, name, field, typed, numbers)
+    if (made === undefined) Reflect.deleteProperty(given, name)
+    else given[name] = made
+  }
+  return { ...block, given }
 }
 
 /** The same, worked. */
@@ -98,12 +137,11 @@ function replacedNumber(
   const { note, file, line } = block
   numbers.set(id, {
     ...blankNumber({ note, name: `${block.name}.${path}`, date: '', file, line, column: 1 }),
-    kind,
-    firmness: kind,
+    ...yours(kind),
     of: field.of,
     typed: isDefault ? asTyped(assume.value, field) : text,
     block: block.id,
-    because: isDefault ? assume.because : 'your figure',
+    ...(isDefault ? { because: assume.because } : {}),
   })
   return { type: 'number', id, how }
 }

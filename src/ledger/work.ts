@@ -48,5 +48,5 @@ export function work(
 }
 
 /** Today's value: that of the later number, where one took its place. */
-const nowOf = (ctx: WorkContext, { id, value }: PublishedNumber): number | null =>
+export const nowOf = (ctx: WorkContext, { id, value }: PublishedNumber): number | null =>
   ctx.replacements.has(id) ? (ctx.valueOf(id).quantity?.value ?? null) : value

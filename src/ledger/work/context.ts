@@ -1,6 +1,7 @@
 /**
  * What every step of the working may look at: the ledger by id, what has come about so far, and the
- * problems found. Made once for each time that a ledger is worked, and thrown away after.
+ * problems found. Made once for each time that a ledger is worked, and thrown away after, unless the
+ * ledger is kept open.
  *
  * `ownValue` and `valueOf` stand here because sums and blocks ask for values, which ask for sums and
  * blocks. They differ where a later number took a number's place: `valueOf` gives the later one's.
@@ -29,14 +30,14 @@ export interface WorkContext {
   readonly published: Published
   readonly calculators: ReadonlyMap<string, Calculator>
   /** What was given or is summed; the results of blocks come about in `done`. */
-  readonly numbers: ReadonlyMap<string, PublishedNumber>
-  readonly blocks: ReadonlyMap<string, PublishedBlock>
+  readonly numbers: Map<string, PublishedNumber>
+  readonly blocks: Map<string, PublishedBlock>
   /** Id of a block's input -> the field it goes into. */
-  readonly fields: ReadonlyMap<string, NumberField>
+  readonly fields: Map<string, NumberField>
   /** Ids of inputs that were left out: the calculator's own value stands there. */
-  readonly defaults: ReadonlySet<string>
+  readonly defaults: Set<string>
   /** Id of a number -> the later number that stands for it. */
-  readonly replacements: ReadonlyMap<string, PublishedNumber>
+  readonly replacements: Map<string, PublishedNumber>
   /** Slug of a note -> its date. */
   readonly dates: ReadonlyMap<string, string>
   readonly done: {

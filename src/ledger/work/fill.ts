@@ -18,8 +18,9 @@ export function filled(ctx: WorkContext, number: PublishedNumber): PublishedNumb
   const original = originalOf(ctx, number)
   const plusMinus = plusMinusOf(ctx, number)
   const rest: PublishedNumber = { ...number }
-  Reflect.deleteProperty(rest, 'shownOther')
-  Reflect.deleteProperty(rest, 'displayOther')
+  // Only from an earlier working: taking a property out makes an object slow.
+  if ('shownOther' in rest) Reflect.deleteProperty(rest, 'shownOther')
+  if ('displayOther' in rest) Reflect.deleteProperty(rest, 'displayOther')
   return {
     ...rest,
     ...(original === undefined

@@ -22,8 +22,7 @@ export function startWork(
     calculators,
     numbers: new Map(given.map((one) => [one.id, one])),
     blocks: new Map(published.blocks.map((block) => [block.id, block])),
-    fields: inputFields(published.blocks, calculators),
-    defaults: defaultsOf(published.blocks),
+    ...fieldsIn(published.blocks, calculators),
     replacements: breakCircles(latestReplacements(given, asOf), problems),
     dates: new Map(published.notes.map(({ slug, date }) => [slug, date])),
     done: { numbers: new Map(), blocks: new Map(), results: new Map() },
@@ -34,6 +33,14 @@ export function startWork(
     valueOf: (id) => valueOf(ctx, id),
   }
   return ctx
+}
+
+/** What the inputs of these blocks go into, and which of them were left to the calculator. */
+export function fieldsIn(
+  blocks: readonly PublishedBlock[],
+  calculators: ReadonlyMap<string, Calculator>,
+): Pick<WorkContext, 'fields' | 'defaults'> {
+  return { fields: inputFields(blocks, calculators), defaults: defaultsOf(blocks) }
 }
 
 function inputFields(
