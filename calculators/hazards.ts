@@ -4,36 +4,11 @@
  * Signal words follow ANSI Z535 (DANGER will, WARNING could cause death or serious injury; CAUTION
  * minor injury; NOTICE damage only). They belong to hazards and never to verdicts.
  */
-export type HazardId =
-  | 'high-voltage'
-  | 'stored-energy'
-  | 'arc-and-short'
-  | 'low-voltage-burns'
-  | 'moving-vehicle'
-  | 'unexpected-start'
-  | 'loss-of-drive'
-  | 'coolant-poison'
-  | 'hot-coolant'
-  | 'leak-onto-high-voltage'
-  | 'wiring-fire'
-  | 'cell-fire'
-  | 'burnt-pack'
-  | 'battery-gas'
-  | 'welding-near-fuel'
-  | 'crush'
-  | 'brakes'
-  | 'fan-starts'
-  | 'loss-of-12-volts'
-  | 'insulation-tester'
-  | 'earth-and-residual-current'
-  | 'overspeed'
-  | 'not-approval'
-  | 'dry-pump'
-  | 'range-promise'
+import { hazardNames, type HazardId, type HazardName } from './hazard-names.ts'
 
-export interface Hazard {
-  readonly signal: 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE'
-  readonly title: string
+export { standingWords, type HazardId } from './hazard-names.ts'
+
+export interface Hazard extends HazardName {
   readonly what: string
   readonly consequence: string
   readonly avoid: string
@@ -42,16 +17,11 @@ export interface Hazard {
   readonly reviewed: string
 }
 
-/** Shown with every hazard panel. */
-export const standingWords =
-  'This is arithmetic. Local codes and licensed practice decide; the work must be inspected and tested before use.'
-
 const reviewed = '2026-11-25'
 
 export const hazards: Readonly<Record<HazardId, Hazard>> = {
   'high-voltage': {
-    signal: 'DANGER',
-    title: 'High voltage',
+    ...hazardNames['high-voltage'],
     what: 'More than 60 V DC or 30 V AC is on these conductors.',
     consequence: 'Touching them kills.',
     avoid:
@@ -60,8 +30,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'stored-energy': {
-    signal: 'DANGER',
-    title: 'Stored energy',
+    ...hazardNames['stored-energy'],
     what: 'Controller capacitors, and a permanent-magnet motor that is turned, put voltage back on the terminals after isolation.',
     consequence: 'Terminals believed dead give a fatal shock.',
     avoid:
@@ -70,8 +39,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'arc-and-short': {
-    signal: 'WARNING',
-    title: 'Arc and short circuit',
+    ...hazardNames['arc-and-short'],
     what: 'A dropped spanner across cells or busbars passes thousands of amperes.',
     consequence: 'Molten metal, burns and fire.',
     avoid:
@@ -80,8 +48,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'low-voltage-burns': {
-    signal: 'WARNING',
-    title: 'Burns and arcs below 60 V',
+    ...hazardNames['low-voltage-burns'],
     what: 'A 12 V battery or a few cells will weld a ring or a tool.',
     consequence: 'Deep burns and fire, without any shock to warn you.',
     avoid: 'Take the earth lead off first, cover the positive post, take off rings and watch.',
@@ -89,8 +56,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'moving-vehicle': {
-    signal: 'WARNING',
-    title: 'Moving vehicle',
+    ...hazardNames['moving-vehicle'],
     what: 'A powered vehicle can drive off while you test it.',
     consequence: 'People are run over or crushed.',
     avoid: 'Driven wheels off the ground, chocks on the others, a second person at the isolator.',
@@ -98,8 +64,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'unexpected-start': {
-    signal: 'WARNING',
-    title: 'Unexpected start and runaway',
+    ...hazardNames['unexpected-start'],
     what: 'A failed controller or a throttle fault can command full torque; an electric motor gives no sound that it is ready.',
     consequence: 'The vehicle moves without a driver who expects it.',
     avoid:
@@ -108,8 +73,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'loss-of-drive': {
-    signal: 'WARNING',
-    title: 'Loss of drive in traffic',
+    ...hazardNames['loss-of-drive'],
     what: 'A cut-back, a trip or a blown fuse takes the drive away without notice.',
     consequence: 'The vehicle stops where others do not expect it.',
     avoid:
@@ -118,8 +82,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'coolant-poison': {
-    signal: 'WARNING',
-    title: 'Poison',
+    ...hazardNames['coolant-poison'],
     what: 'Ethylene glycol tastes sweet.',
     consequence: 'Spoonfuls kill pets and children.',
     avoid:
@@ -128,8 +91,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'hot-coolant': {
-    signal: 'WARNING',
-    title: 'Hot liquid under pressure',
+    ...hazardNames['hot-coolant'],
     what: 'A warm loop is under pressure, and so is a loop on test air.',
     consequence: 'Scalds, and hoses or caps that fly off.',
     avoid:
@@ -138,8 +100,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'leak-onto-high-voltage': {
-    signal: 'WARNING',
-    title: 'Coolant on high voltage',
+    ...hazardNames['leak-onto-high-voltage'],
     what: 'Coolant conducts.',
     consequence: 'A leak onto a joint or connector bridges insulation: shock and fire.',
     avoid:
@@ -148,8 +109,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'wiring-fire': {
-    signal: 'WARNING',
-    title: 'Wiring fire',
+    ...hazardNames['wiring-fire'],
     what: 'The fuse protects the wire, not the load.',
     consequence: 'A wire behind too large a fuse burns before the fuse opens.',
     avoid:
@@ -158,8 +118,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'cell-fire': {
-    signal: 'WARNING',
-    title: 'Cell fire and gas',
+    ...hazardNames['cell-fire'],
     what: 'Damaged, overcharged or frozen-charged lithium cells burn and give off toxic gas.',
     consequence: 'A fire that restarts and cannot be smothered.',
     avoid:
@@ -168,8 +127,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'burnt-pack': {
-    signal: 'WARNING',
-    title: 'Toxic gas and re-ignition',
+    ...hazardNames['burnt-pack'],
     what: 'A pack that has burnt or vented gives off toxic gas and can light again hours or days later.',
     consequence: 'Poisoning and a second fire.',
     avoid:
@@ -178,8 +136,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'battery-gas': {
-    signal: 'WARNING',
-    title: 'Hydrogen and acid',
+    ...hazardNames['battery-gas'],
     what: 'A lead-acid battery on charge gives off hydrogen and holds sulphuric acid.',
     consequence: 'Explosion, burns, blindness.',
     avoid:
@@ -188,8 +145,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'welding-near-fuel': {
-    signal: 'WARNING',
-    title: 'Welding and grinding',
+    ...hazardNames['welding-near-fuel'],
     what: 'Sparks reach fuel, vapour in an empty tank, and cells.',
     consequence: 'Explosion and fire.',
     avoid:
@@ -198,8 +154,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   crush: {
-    signal: 'WARNING',
-    title: 'Crush',
+    ...hazardNames.crush,
     what: 'A vehicle on a jack, or a pack on a hoist, falls.',
     consequence: 'Crushed limbs or death.',
     avoid:
@@ -208,8 +163,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   brakes: {
-    signal: 'WARNING',
-    title: 'Loss of brakes',
+    ...hazardNames.brakes,
     what: 'Added mass, a missing vacuum source or regeneration changes how the vehicle stops.',
     consequence: 'It does not stop in the distance the driver expects.',
     avoid: 'Have the brakes tested at the new mass, on a roller, before the road.',
@@ -217,8 +171,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'fan-starts': {
-    signal: 'WARNING',
-    title: 'Fan starts by itself',
+    ...hazardNames['fan-starts'],
     what: 'A thermostat or a controller starts the fan without notice, also with the key off.',
     consequence: 'Cut fingers.',
     avoid: 'Pull the fan fuse before reaching in; fit a guard.',
@@ -226,8 +179,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'loss-of-12-volts': {
-    signal: 'WARNING',
-    title: 'Loss of the 12 V supply',
+    ...hazardNames['loss-of-12-volts'],
     what: 'Lamps, wipers and the contactor all hang on the 12 V side.',
     consequence: 'Losing it loses drive and lights together, at night, in traffic.',
     avoid: 'Keep a 12 V battery, and fit a low-voltage warning the driver can see.',
@@ -235,8 +187,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'insulation-tester': {
-    signal: 'WARNING',
-    title: 'Insulation tester',
+    ...hazardNames['insulation-tester'],
     what: 'An insulation tester puts 500 V or more on everything it is connected to.',
     consequence: 'Shock, and destroyed electronics.',
     avoid:
@@ -245,8 +196,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'earth-and-residual-current': {
-    signal: 'WARNING',
-    title: 'Earth and residual current protection',
+    ...hazardNames['earth-and-residual-current'],
     what: 'A vehicle on charge is mains equipment.',
     consequence: 'A broken earth leaves the body live.',
     avoid:
@@ -255,8 +205,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   overspeed: {
-    signal: 'WARNING',
-    title: 'Motor overspeed',
+    ...hazardNames.overspeed,
     what: 'A rotor beyond its rated speed bursts.',
     consequence: 'Fragments leave the housing.',
     avoid: 'Limit the speed in the controller, and mind the change down.',
@@ -264,8 +213,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'not-approval': {
-    signal: 'NOTICE',
-    title: 'Not an approval',
+    ...hazardNames['not-approval'],
     what: 'No figure here makes a vehicle legal.',
     consequence: 'Rules differ by place and change.',
     avoid:
@@ -274,8 +222,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'dry-pump': {
-    signal: 'NOTICE',
-    title: 'Dry running',
+    ...hazardNames['dry-pump'],
     what: 'A circulation pump is cooled and lubricated by its coolant.',
     consequence: 'It is ruined within minutes when run dry.',
     avoid: 'Fill and bleed before the first power; feed it from a tank above it.',
@@ -283,8 +230,7 @@ export const hazards: Readonly<Record<HazardId, Hazard>> = {
     reviewed,
   },
   'range-promise': {
-    signal: 'NOTICE',
-    title: 'Range is not a promise',
+    ...hazardNames['range-promise'],
     what: 'Wind, cold, tyres and speed move it by a third.',
     consequence: 'You are left at the roadside.',
     avoid: 'Keep a fifth in hand until you have measured your own route in winter.',

@@ -1,7 +1,11 @@
 /** `numbers.json` as text: one number or block a line, so that a changed value is a changed line. */
 import type { Published } from './published.ts'
 
-export function recordText(published: Published): string {
+/** `more`: what a reader's copy says besides, at its end. */
+export function recordText(
+  published: Published,
+  more: Readonly<Record<string, unknown>> = {},
+): string {
   const list = (name: string, items: readonly unknown[]): string =>
     `${JSON.stringify(name)}: [${items.map((item) => `\n${JSON.stringify(item)}`).join(',')}\n]`
   return [
@@ -9,8 +13,15 @@ export function recordText(published: Published): string {
     `"site": ${JSON.stringify(published.site)}`,
     list('notes', published.notes),
     list('numbers', published.numbers),
-    `${list('blocks', published.blocks)}}\n`,
-  ].join(',\n')
+    list('blocks', published.blocks),
+    ...Object.entries(more).map(([name, value]) =>
+      value instanceof Array
+        ? list(name, value)
+        : `${JSON.stringify(name)}: ${JSON.stringify(value)}`,
+    ),
+  ]
+    .join(',\n')
+    .concat('}\n')
 }
 
 /** Reads what `recordText` wrote; undefined when it is something else. */

@@ -6,6 +6,8 @@ import { howDatesAreWritten, isCalendarDate } from './dates.ts'
 import { LineCounter, parseDocument, type Document } from 'yaml'
 import { z } from 'zod'
 import type { Problem } from './problems.ts'
+import { questionsFault } from './questions.ts'
+import { readableOf } from './readable.ts'
 import { didYouMean } from './report.ts'
 
 const calendarDate = z.string().refine(isCalendarDate, howDatesAreWritten)
@@ -43,6 +45,13 @@ const siteSchema = z.strictObject({
     .union([system.transform((one) => [one]), z.array(system).min(1).max(2)], { error: unitWords })
     .default(['metric', 'us']),
   address: z.url('the address of the site, such as https://example.org').optional(),
+  questions: z
+    .string()
+    .superRefine((text, ctx) => {
+      const message = questionsFault(text)
+      if (message !== undefined) ctx.addIssue({ code: 'custom', message })
+    })
+    .optional(),
   base: z.string().regex(/^\//, 'the base path begins with `/`').default('/'),
   nominals: z.array(z.string().min(1)).default([]),
   instruments: z
@@ -176,16 +185,28 @@ function placeIn(
   return { line: 1, column: 1 }
 }
 
+export interface SiteRead {
+  /** Undefined where anything is wrong with it. */
+  readonly site: SiteSettings | undefined
+  /** What can be read of it all the same, so that notes are not blamed for a slip here. */
+  readonly readable: SiteSettings | undefined
+  /** Whether every instrument and source that notes may name is in `readable`. */
+  readonly namesAll: boolean
+  readonly problems: readonly Problem[]
+}
+
+/** Stands for what every site has to say, where only the rest can be read. */
+const unnamed = { title: '…', vehicle: '…' }
+
 /** Reads the settings of a site. */
-export function readSite(
-  text: string,
-  file: string,
-): { site: SiteSettings | undefined; problems: Problem[] } {
+export function readSite(text: string, file: string): SiteRead {
   const counter = new LineCounter()
   const document = parseDocument(text, { lineCounter: counter, prettyErrors: false })
   if (document.errors.length > 0) {
     return {
       site: undefined,
+      readable: undefined,
+      namesAll: false,
       problems: document.errors.map((error) => {
         const { line, col } = counter.linePos(error.pos[0])
         return {
@@ -200,10 +221,17 @@ export function readSite(
       }),
     }
   }
-  const result = siteSchema.safeParse(document.toJS() ?? {}, { error: settingWords })
-  if (result.success) return { site: result.data, problems: [] }
+  const settings: unknown = document.toJS() ?? {}
+  const result = siteSchema.safeParse(settings, { error: settingWords })
+  if (result.success)
+    return { site: result.data, readable: result.data, namesAll: true, problems: [] }
+  const readable = readableOf(siteSchema, settings, unnamed)
+  const named: readonly unknown[] = ['instruments', 'sources']
   return {
     site: undefined,
+    readable,
+    namesAll:
+      readable !== undefined && !result.error.issues.some(({ path }) => named.includes(path[0])),
     problems: result.error.issues.map((issue) => ({
       rule: 'bad-settings',
       level: 'error',

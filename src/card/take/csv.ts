@@ -1,0 +1,102 @@
+/**
+ * Numbers as a table for a spreadsheet: RFC 4180, lines end with CR LF, every row as wide as the head.
+ * Values are SI, as many digits as they have, and stay numbers; a text that a spreadsheet would run as
+ * a formula gets an apostrophe in front. After the numbers come the warnings and the standing words.
+ *
+ * `builder` is the ledger as published, where `published` holds a reader's figures. With `calculators`
+ * a number within a block is called by its field's label.
+ */
+import type { Calculator } from '../../../calculators/define.ts'
+import { standingWords } from '../../../calculators/hazard-names.ts'
+import type { Published, PublishedNumber } from '../../ledger/published.ts'
+import { contextOf } from '../context.ts'
+import { lookupOf } from '../lookup.ts'
+import { kindWords, labelOf } from '../words.ts'
+import { isOwn } from './changed.ts'
+import { hazardLine } from './hazard-line.ts'
+import { warningsOf } from './warnings.ts'
+
+const head = [
+  'id',
+  'note',
+  'name',
+  'label',
+  'kind',
+  'value',
+  'unit',
+  'shown',
+  'plusMinus',
+  'source',
+  'instrument',
+  'date',
+  'rests',
+  'whose',
+  'builder',
+  'hazards',
+] as const
+
+type Row = Readonly<Partial<Record<(typeof head)[number], string | number | null>>>
+
+/** Lets a spreadsheet see that the file is UTF-8; only at the beginning of a file. */
+export const byteOrderMark = '\uFEFF'
+
+export function csvText(
+  published: Published,
+  builder?: Published,
+  calculators: ReadonlyMap<string, Calculator> = new Map(),
+): string {
+  const ctx = contextOf(published, { base: '/', calculators })
+  const before = builder && lookupOf(builder).numbers
+  const hazards = new Map(published.blocks.map((block) => [block.id, block.hazards]))
+  const rows = published.numbers.map((number): Row => {
+    const was = before?.get(number.id)
+    const moved = was !== undefined && was.value !== number.value
+    return {
+      ...number,
+      label: labelOf(number, ctx),
+      kind: kindWords[number.kind],
+      source: sourceText(number),
+      instrument: number.instrument?.title ?? null,
+      rests: number.rests.join('; '),
+      whose: before === undefined ? whoseWords.builder : whoseWords[whoseOf(number, was)],
+      builder: moved ? was.value : null,
+      hazards: hazardLine(hazards.get(number.block ?? '') ?? []),
+    }
+  })
+  const warnings = warningsOf(published.blocks.flatMap((block) => block.hazards))
+  return [
+    head.join(','),
+    ...[...rows, ...[...warnings, standingWords].map((text): Row => ({ id: text }))].map(line),
+  ]
+    .map((text) => `${text}\r\n`)
+    .join('')
+}
+
+const whoseWords = {
+  builder: 'the builder’s',
+  own: 'a reader’s own',
+  moved: 'moved by a reader’s figures',
+} as const
+
+function whoseOf(
+  number: PublishedNumber,
+  was: PublishedNumber | undefined,
+): keyof typeof whoseWords {
+  if (isOwn(number, was)) return 'own'
+  return was?.value === number.value ? 'builder' : 'moved'
+}
+
+function sourceText({ source }: PublishedNumber): string | null {
+  if (source === null) return null
+  return [source.title, source.edition, source.at].filter((part) => part !== undefined).join(', ')
+}
+
+const line = (row: Row): string => head.map((name) => cell(row[name])).join(',')
+
+function cell(value: string | number | null | undefined): string {
+  if (value === null || value === undefined) return ''
+  if (typeof value === 'number') return String(value)
+  const text = value.toWellFormed()
+  const harmless = /^\s*[=+\-@＝＋－＠]|^[\t\r\n]/.test(text) ? `'${text}` : text
+  return /[",\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless
+}

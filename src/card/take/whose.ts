@@ -1,0 +1,21 @@
+/**
+ * Whose figures leave the page: the builder's, or a reader's with so many changed. What is taken along
+ * must say it, because away from the page nothing else does.
+ */
+import { count } from '../words.ts'
+
+interface Edition {
+  /** As the page prints it, where the ledger at hand is shown in other units than the builder's. */
+  readonly edition?: string
+}
+
+export type Whose =
+  | (Edition & { readonly who: 'builder' })
+  | (Edition & { readonly who: 'reader'; readonly changed: number })
+
+/** A sentence. */
+export function whoseWords(whose: Whose): string {
+  return whose.who === 'builder'
+    ? 'The builder’s figures.'
+    : `A reader’s figures, not the builder’s: ${count(whose.changed, 'figure')} changed.`
+}
