@@ -3,22 +3,25 @@
  * what took its place. Phrasing content, for the table at a note's end and wherever a story is told.
  */
 import type { Expression, PublishedNumber } from '../ledger/published.ts'
+import { fromSI, toSI } from '../quantity/index.ts'
 import type { CardContext } from './context.ts'
 import { firm, sentenceHtml } from './firm.ts'
-import { escape } from './html.ts'
-import { dataHtml, nameOf, nowText, storyHref, textOf } from './number.ts'
-import { movedBy } from './rests.ts'
+import { attribute, escape } from './html.ts'
+import { dataHtml, nameOf, nowText, storyHref, textIn, textOf } from './number.ts'
 import { dateWords, isSum, labelOf } from './words.ts'
 
 const signs = { '+': '+', '-': '−', '*': '×', '/': '÷' } as const
 const strength = { '+': 1, '-': 1, '*': 2, '/': 2 } as const
 
-/** `2.4 m + 2.8 m`: a sum with its numbers put in, brackets only where they are needed. */
+/**
+ * `2.4 m + 2.8 m`: a sum with its numbers put in, brackets only where they are needed. Where a later
+ * number took one's place, the later one's is what was worked with.
+ */
 export function expressionText(expression: Expression, ctx: CardContext): string {
   const write = (one: Expression, outer: number): string => {
     if (typeof one === 'number') return String(one).replace('-', '−')
     if ('ref' in one) {
-      const number = ctx.number(one.ref)
+      const number = inForce(one.ref, ctx)
       return number === undefined ? nameOf(one.ref) : textOf(number)
     }
     if (one.op === 'negate') return `−${write(one.of, 3)}`
@@ -28,6 +31,17 @@ export function expressionText(expression: Expression, ctx: CardContext): string
     return own < outer ? `(${text})` : text
   }
   return write(expression, 0)
+}
+
+/** The number that stands for `id` today. */
+function inForce(id: string, ctx: CardContext): PublishedNumber | undefined {
+  const seen = new Set<string>()
+  let now = ctx.number(id)
+  while (now !== undefined && !seen.has(now.id)) {
+    seen.add(now.id)
+    now = ctx.replacedBy(now.id) ?? now
+  }
+  return now
 }
 
 /** Link to another number's story: `pump draw 1.5 A`. */
@@ -104,22 +118,52 @@ function comparedHtml(number: PublishedNumber, ctx: CardContext): string {
   const link = storyLink(predicted.id, ctx)
   const point = number.flavour !== 'amount' || predicted.value === 0
   if (point) return `Compared with the prediction, ${link}.`
-  const share = ((number.value - predicted.value) / Math.abs(predicted.value)) * 100
-  const size = Math.abs(share).toFixed(Math.abs(share) < 10 ? 1 : 0)
-  const words =
-    Number(size) === 0 ? 'the same as' : `${size}\u00a0% ${share > 0 ? 'above' : 'below'}`
-  return `Compared with the prediction: ${words} ${link}.`
+  const words = shareWords(number.value, predicted.value)
+  // Who works it again from the figures on the page must not find another share.
+  const asPrinted = shareWords(printedValue(number), printedValue(predicted))
+  const figures = predicted.figures === null ? undefined : predicted.figures + 2
+  const exact =
+    words === asPrinted
+      ? ''
+      : ` (${escape(textIn(predicted, predicted.display, figures))} before rounding)`
+  return `Compared with the prediction: ${words} ${link}${exact}.`
 }
 
+function shareWords(value: number, predicted: number): string {
+  const share = ((value - predicted) / Math.abs(predicted)) * 100
+  const size = Math.abs(share).toFixed(Math.abs(share) < 10 ? 1 : 0)
+  return Number(size) === 0 ? 'the same as' : `${size}\u00a0% ${share > 0 ? 'above' : 'below'}`
+}
+
+/** The value that its text on the page says. */
+function printedValue({ value, figures, display }: PublishedNumber): number {
+  const here = fromSI(value ?? 0, display)
+  return toSI(figures === null ? here : Number(here.toPrecision(figures)), display)
+}
+
+/** `changed 5 April 2026 in The pack because …: box weighed 96 kg` */
+function changedHtml(later: PublishedNumber, ctx: CardContext, verb = 'changed'): string {
+  const why = later.because === undefined ? '' : ` because ${escape(later.because)}`
+  return `${verb} ${escape(dateWords(later.date))} in ${noteLink(later.note, ctx)}${why}: ${storyLink(later.id, ctx)}`
+}
+
+/** What later numbers made of it: its own replacement, or those that moved what it is worked from. */
 function laterHtml(number: PublishedNumber, ctx: CardContext): string {
-  const now = nowText(number)
-  const by = movedBy(number, ctx)
-  if (now === undefined && by.length === 0) return ''
-  const because = by.map((later) => {
-    const why = later.because === undefined ? '' : ` because ${escape(later.because)}`
-    return `changed ${escape(dateWords(later.date))} in ${noteLink(later.note, ctx)}${why}: ${storyLink(later.id, ctx)}`
-  })
-  return `<span class="now">Now ${escape(now ?? textOf(number))}</span>${because.length === 0 ? '' : `, ${because.join('; ')}`}.`
+  const later = ctx.replacedBy(number.id)
+  if (later !== undefined) {
+    const now = nowText(number)
+    return now === undefined
+      ? `${changedHtml(later, ctx, 'Replaced')}.`
+      : `<span class="now">Now ${escape(now)}</span>, ${changedHtml(later, ctx)}.`
+  }
+  const moved = ctx.movedSince(number)
+  if (moved === undefined || moved.by.length === 0) return ''
+  const { was: value, figures } = moved
+  const was = textIn(number, number.display, figures ?? undefined, value)
+  const alike = [was, textIn(number, number.display, undefined, value)].includes(textOf(number))
+  if (alike) return ''
+  const changes = moved.by.map((one) => changedHtml(one, ctx))
+  return `<span class="now">Was ${escape(was)} when this was written</span>, ${changes.join('; ')}.`
 }
 
 /** Everything about where a number comes from, as phrasing content. */
@@ -152,12 +196,19 @@ export function placeHref(number: PublishedNumber, ctx: CardContext): string | u
 }
 
 export function valueHtml(number: PublishedNumber, ctx: CardContext): string {
-  const within = number.plusMinusShown === undefined ? '' : ` ${withinText(number.plusMinusShown)}`
-  const other = number.shownOther === undefined ? '' : ` (${number.shownOther})`
+  const size = attribute('data-within', number.plusMinus?.toString())
+  const within =
+    number.plusMinusShown === undefined
+      ? ''
+      : `<span class="within"${size}> ${escape(withinText(number.plusMinusShown))}</span>`
+  const other =
+    number.shownOther === undefined || number.value === null || ctx.units.length < 2
+      ? ''
+      : `<span class="other"> (${escape(number.shownOther)})</span>`
   const before = ctx.builder?.number(number.id)
   const yours =
     before === undefined || before.value === number.value
       ? ''
       : ` <span class="yours">your figures; the builder’s ${escape(textOf(before))}</span>`
-  return `${dataHtml(number)}${escape(within)}${escape(number.value === null ? '' : other)}${yours}`
+  return `${dataHtml(number)}${within}${other}${yours}`
 }

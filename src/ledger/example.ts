@@ -17,7 +17,7 @@ import type {
 import type { Of } from '../quantity/types.ts'
 import { formatQuantity, fromSI, parseQuantity, toSI } from '../quantity/index.ts'
 import { mayBeLeftOut, readField, readRows, slipWords, type SingleField } from './input.ts'
-import { say } from './show.ts'
+import { say } from './say.ts'
 
 export interface ExampleRow {
   /** Id of the output: `flow`, or `legs.0.drop` for a cell of a table. */

@@ -4,7 +4,6 @@
  * Digits follow the least precise of what it is worked from, two at least; what the builder chose
  * (a bore, a length to cut) is as exact as it is made and does not count.
  */
-import type { Say } from '../../calculators/define.ts'
 import { displayUnit, formatQuantity, fromSI, toSI } from '../quantity/index.ts'
 import type { ParsedQuantity, Quantity } from '../quantity/types.ts'
 import type { PublishedNumber, UnitSystem } from './published.ts'
@@ -21,9 +20,6 @@ export interface Precision {
 }
 
 export type ShownAs = Pick<PublishedNumber, 'shown' | 'display' | 'shownOther' | 'displayOther'>
-
-export const say: Say = (value, unit, figures = 3) =>
-  value === undefined ? 'cannot tell' : formatQuantity(value, unit, { figures })
 
 /** One of the last digit that a value with so many figures has. */
 const lastDigit = (value: number, figures: number): number =>

@@ -5,6 +5,7 @@
  */
 export { combine, negate } from './combine.ts'
 export { fromSI, toSI, unitOf, type UnitKind } from './convert.ts'
+export { counterpart, counterparts } from './counterparts.ts'
 export { dimensions, type Dimension } from './dimensions.ts'
 export { displayUnit } from './display.ts'
 export { formatNumber, formatQuantity, quantityParts, type FormatOptions } from './format.ts'

@@ -14,6 +14,7 @@ import { printProblem, summary } from '../cli/print.ts'
 import { hasErrors, loadLedger, type Ledger, type Registry } from '../ledger/load.ts'
 import type { Published } from '../ledger/published.ts'
 import { leanCalculators } from './lean.ts'
+import { leanPreload } from './preload.ts'
 
 export interface LedgerHolder {
   ledger: Ledger
@@ -35,6 +36,7 @@ export function workedNotes(holder: LedgerHolder): AstroIntegration {
               notesResolve(holder),
               watchNotes(holder),
               leanCalculators(),
+              leanPreload(),
             ],
             build: { rolldownOptions: { checks: { moduleLevelDirective: false } } },
             server: { fs: { allow: [root, holder.ledger.content] } },

@@ -6,7 +6,7 @@
  */
 import type { Calculator, Finding, InputValue, OutputValue } from '../../../calculators/define.ts'
 import type { PublishedBlock } from '../published.ts'
-import { say } from '../show.ts'
+import { sayFor } from '../say.ts'
 import type { WorkContext } from './context.ts'
 
 interface Computed {
@@ -30,6 +30,7 @@ export function compute(
       const names = lost.map((name) => `\`${name}\``).join(', ')
       reportFault(ctx, block, `gives no number for ${names} from these inputs`)
     }
+    const say = sayFor(ctx.published.site.units)
     const more = calculator.moreHazards?.(inputs, outputs) ?? []
     return {
       outputs,

@@ -1,0 +1,77 @@
+/**
+ * `<work-units>`: in which units the reader sees the pages. Empty until a script fills it; the choice is
+ * kept once it was made, and holds in every tab. A browser that keeps nothing has it for this page.
+ *
+ * A choice is told to the page as `data-units` on its root and the event `worked-notes:units`. A page
+ * with its figures (`#Page-figures`) is drawn again by what works it; any other is converted here. Every
+ * page loads this file, so it is short.
+ */
+import type { UnitSystem } from '../ledger/published.ts'
+
+const root = document.documentElement
+const key = `worked-notes units ${root.dataset.base ?? '/'}`
+
+/** The builder's systems: `us metric`. */
+const site = (): string => root.dataset.systems ?? ''
+
+let choice = ''
+let converted = false
+
+function systemsOf(wanted: string): readonly UnitSystem[] | undefined {
+  if (wanted === 'both') return site().startsWith('us') ? ['us', 'metric'] : ['metric', 'us']
+  return wanted === 'metric' || wanted === 'us' ? [wanted] : undefined
+}
+
+function show(wanted: string): void {
+  const systems = systemsOf(wanted)
+  choice = systems ? wanted : ''
+  if (systems) root.dataset.units = choice
+  else delete root.dataset.units
+  const select = document.querySelector<HTMLSelectElement>('work-units select')
+  if (select) select.value = choice
+  document.dispatchEvent(new CustomEvent('worked-notes:units', { detail: { systems } }))
+  if (document.getElementById('Page-figures')) return
+  if (!converted && (!systems || systems.join(' ') === site())) return
+  converted = true
+  import('./units-of-page.ts')
+    .then(({ showUnits }) => {
+      // Another may have been chosen meanwhile.
+      showUnits(systemsOf(choice))
+    })
+    .catch(() => {
+      converted = false
+      if (choice) show('')
+    })
+}
+
+function showKept(): void {
+  try {
+    const kept = localStorage.getItem(key) ?? ''
+    if (kept !== choice) show(kept)
+  } catch {
+    // The browser refuses: what was chosen here holds here.
+  }
+}
+
+export class WorkUnits extends HTMLElement {
+  connectedCallback() {
+    this.innerHTML =
+      '<label>Units <select><option value="">as written<option value="metric">metric<option value="us">US<option value="both">both</select></label>'
+    this.onchange = ({ target }) => {
+      if (target instanceof HTMLSelectElement) show(target.value)
+      try {
+        localStorage.setItem(key, choice)
+      } catch {
+        // It holds for this page.
+      }
+    }
+    for (const select of this.querySelectorAll('select')) select.value = choice
+    showKept()
+  }
+}
+
+addEventListener('storage', showKept)
+// A page that the browser kept whole, as it was before a choice on another.
+addEventListener('pageshow', showKept)
+
+customElements.define('work-units', WorkUnits)
