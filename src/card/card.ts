@@ -12,6 +12,8 @@ import { firm, sentenceHtml } from './firm.ts'
 import { escape, idOf, symbolsHtml } from './html.ts'
 import { numberHtml } from './number.ts'
 import { guessesOf } from './rests.ts'
+import { askHref } from './take/ask.ts'
+import { changedFigures } from './take/changed.ts'
 
 export type Mode = 'built' | 'yours'
 
@@ -62,6 +64,14 @@ function part(name: string, title: string, html: string): string {
     : `<div class="card-${name}"><p class="card-part">${title}</p>${html}</div>`
 }
 
+/** The way to ask the builder about it, where the settings name one; with a reader's figures in it. */
+function askHtml(block: PublishedBlock, ctx: CardContext): string {
+  const { questions } = ctx.published.site
+  if (questions === undefined) return ''
+  const href = escape(askHref(block, ctx, questions, changedFigures(block, ctx)))
+  return ` <a class="ask" href="${href}">Ask about this block</a>`
+}
+
 /** What of a card comes finished, since a browser fetches its makers only where they are needed. */
 export interface CardParts {
   /** The panels that the page does not have, and the line that names each. */
@@ -91,7 +101,7 @@ export function cardHtml(
     part('checks', 'Checks', findingsHtml(block.findings, calculator)),
     verdictName(block) === 'pass' ? '' : guessesHtml(block, ctx),
     parts.drawing,
-    `<p class="card-foot"><a href="${page}">${escape(calculator.title)}: formula, limits and outside checks</a></p>`,
+    `<p class="card-foot"><a href="${page}">${escape(calculator.title)}: formula, limits and outside checks</a>${askHtml(block, ctx)}</p>`,
     '</article>',
   ].join('')
 }

@@ -24,8 +24,14 @@ export function drawingHtml(
   calculator: Calculator,
   ctx: CardContext,
 ): string {
-  const plot = calculator.plot?.(values(block.inputs), values(block.outputs))
-  return plot === undefined
-    ? ''
-    : plotHtml(plot, { units: ctx.units, id: `Plot-${idOf(block.name)}` })
+  const plotOf = ({ inputs, outputs }: PublishedBlock) =>
+    calculator.plot?.(values(inputs), values(outputs))
+  const plot = plotOf(block)
+  if (plot === undefined) return ''
+  const before = ctx.builder?.block(block.id)
+  return plotHtml(plot, {
+    units: ctx.units,
+    id: `Plot-${idOf(block.name)}`,
+    builder: before === undefined || before === block ? undefined : plotOf(before),
+  })
 }

@@ -56,5 +56,6 @@ function keyHtml(plot: Plot): string {
 export function plotHtml(plot: Plot, options: PlotOptions): string {
   const svg = plotSvg(plot, options)
   if (svg === '') return ''
-  return `<figure class="drawing" data-plot="${options.id}">${svg}${keyHtml(plot)}<figcaption><b>${escape(plot.title)}.</b> ${sentenceHtml(plot.caption)}</figcaption></figure>${plotTableHtml(plot, options)}`
+  const faint = options.builder === undefined ? '' : ' Faint: the builder’s.'
+  return `<figure class="drawing" data-plot="${options.id}">${svg}${keyHtml(plot)}<figcaption><b>${escape(plot.title)}.</b> ${sentenceHtml(plot.caption)}${faint}</figcaption></figure>${plotTableHtml(plot, options)}`
 }

@@ -8,12 +8,14 @@ import type { UnitSystem } from '../ledger/published.ts'
 import { axesOf, right, tickText, top, width, type Axes } from './axes.ts'
 import { escape } from './html.ts'
 import { leading, place, size, textWidth, type Placed } from './labels.ts'
-import { round, shapesOf } from './shapes.ts'
+import { ghostOf, round, shapesOf } from './shapes.ts'
 
 export interface PlotOptions {
   readonly units: readonly UnitSystem[]
   /** Unique on the page: start of the ids of title and description. */
   readonly id: string
+  /** The builder's plot, where this one shows a reader's figures: drawn faint behind it. */
+  readonly builder?: Plot | undefined
 }
 
 const bottom = 38
@@ -65,9 +67,16 @@ function yTicksHtml({ left, yScale, py }: Axes): string[] {
   )
 }
 
+/** Both have to find room between the axes. */
+const together = (plot: Plot, { series, marks }: Plot): Plot => ({
+  ...plot,
+  series: [...plot.series, ...series],
+  marks: [...plot.marks, ...marks],
+})
+
 /** The drawing alone; '' when nothing in it can be placed. */
-export function plotSvg(plot: Plot, { units, id }: PlotOptions): string {
-  const axes = axesOf(plot, units)
+export function plotSvg(plot: Plot, { units, id, builder }: PlotOptions): string {
+  const axes = axesOf(builder === undefined ? plot : together(plot, builder), units)
   if (axes === undefined) return ''
   const { left, base, height, xUnit, yUnit } = axes
   const { svg, ink, wanted } = shapesOf(plot, axes)
@@ -86,6 +95,7 @@ export function plotSvg(plot: Plot, { units, id }: PlotOptions): string {
     gridHtml(axes),
     ...yTicksHtml(axes),
     ...xTicksHtml(axes),
+    ...(builder === undefined ? [] : ['<g class="ghost">', ...ghostOf(builder, axes), '</g>']),
     textHtml(yTitle, 'axis-title'),
     textHtml(xTitle, 'axis-title'),
     ...svg,

@@ -152,3 +152,13 @@ export function shapesOf(plot: Plot, axes: Axes): Drawn {
     wanted: all.flatMap(({ wanted }) => wanted),
   }
 }
+
+/** The lines and points of another's plot, to stand faint behind one's own: without names. */
+export function ghostOf({ series, marks }: Plot, axes: Axes): readonly string[] {
+  const points = marks.filter(({ kind }) => kind === 'point')
+  const shapes = [
+    ...series.map((one) => seriesShape({ ...one, name: '' }, axes)),
+    ...points.map((mark) => markShape(mark, axes)),
+  ]
+  return shapes.flatMap(({ svg }) => svg)
+}

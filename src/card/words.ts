@@ -116,7 +116,7 @@ export function labelOf(number: PublishedNumber, ctx: CardContext): string {
 }
 
 /** What a row is called: its first text, when it has one. */
-function rowName(
+export function rowName(
   rows: PlainValue | undefined,
   columns: Readonly<Record<string, { readonly type: string }>>,
   index: number,
@@ -127,7 +127,7 @@ function rowName(
 }
 
 /** A label within a sentence; an abbreviation keeps its capitals. */
-function lower(label: string): string {
+export function lower(label: string): string {
   return /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label
 }
 

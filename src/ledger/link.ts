@@ -5,6 +5,7 @@
  * A name's scope is its note; other notes reach it by import. Results of blocks have no entry yet.
  */
 import type { Calculator } from '../../calculators/define.ts'
+import type { CellUse } from './cells.ts'
 import { defined } from './defined.ts'
 import { linkBlock } from './link/blocks.ts'
 import { startLink, type LinkContext, type LinkSettings } from './link/context.ts'
@@ -23,6 +24,7 @@ export interface Linked {
   readonly published: Published
   /** note slug -> offset -> what is shown there. */
   readonly shown: ReadonlyMap<string, ReadonlyMap<number, Shown>>
+  readonly cells: readonly CellUse[]
   readonly problems: readonly Problem[]
 }
 
@@ -44,6 +46,7 @@ export function link(
       blocks: ctx.blocks,
     },
     shown,
+    cells: ctx.cells,
     problems: ctx.problems,
   }
 }
@@ -62,8 +65,14 @@ function linkNote(ctx: LinkContext, note: NoteSource): Map<number, Shown> {
 }
 
 function publishedSite(site: SiteSettings): PublishedSite {
-  const { title, description, vehicle, notice, author, units } = site
-  return { title, description, vehicle, units, ...defined({ notice, author }) }
+  const { title, description, vehicle, notice, author, units, address, questions } = site
+  return {
+    title,
+    description,
+    vehicle,
+    units,
+    ...defined({ notice, author, address, questions }),
+  }
 }
 
 function publishedNote({ dependencies }: LinkContext, note: NoteSource): PublishedNote {

@@ -12,6 +12,7 @@ import type { Calculator } from '../../calculators/define.ts'
 import { calculators as registry } from '../../calculators/index.ts'
 import { parseNote } from '../mdx/parse.ts'
 import { findUnsourced } from '../mdx/prose.ts'
+import { cellProblems } from './cells.ts'
 import { link, type Shown } from './link.ts'
 import type { NoteSource } from './note-source.ts'
 import { byPlace } from './order.ts'
@@ -19,7 +20,7 @@ import type { Problem } from './problems.ts'
 import type { Published } from './published.ts'
 import { readNote } from './read.ts'
 import { showProblems } from './shows.ts'
-import { readMeta, readSite, type SiteSettings } from './site-file.ts'
+import { readMeta, readSite, type SiteRead, type SiteSettings } from './site-file.ts'
 import { work } from './work.ts'
 
 export type Registry = Readonly<Record<string, () => Promise<Calculator>>>
@@ -60,8 +61,8 @@ const emptySite: SiteSettings = {
 
 export async function loadLedger(content: string, known: Registry = registry): Promise<Ledger> {
   const problems: Problem[] = []
-  const site = await loadSite(content, problems)
-  const settings = site ?? emptySite
+  const { site, readable, namesAll } = await loadSite(content, problems)
+  const settings = readable ?? emptySite
   const names = await noteFiles(content, problems)
   const files = await filesIn(content)
   const trees: Ledger['trees'] = new Map()
@@ -121,15 +122,14 @@ export async function loadLedger(content: string, known: Registry = registry): P
     notes.flatMap((note) => note.blocks.map(({ use }) => use)),
     known,
   )
-  const linked = link(
-    notes,
-    { ...settings, readable: site !== undefined },
-    calculators,
-    Object.keys(known),
-  )
+  const linked = link(notes, { ...settings, readable: namesAll }, calculators, Object.keys(known))
   problems.push(...linked.problems)
   const worked = work(linked.published, calculators)
-  problems.push(...worked.problems, ...showProblems(notes, linked.shown, worked.published))
+  problems.push(
+    ...worked.problems,
+    ...showProblems(notes, linked.shown, worked.published),
+    ...cellProblems(linked.cells, worked.published),
+  )
   return {
     content,
     site,
@@ -155,12 +155,12 @@ export async function loadCalculators(
   return found
 }
 
-async function loadSite(content: string, problems: Problem[]): Promise<SiteSettings | undefined> {
+async function loadSite(content: string, problems: Problem[]): Promise<SiteRead> {
   const file = 'site.yaml'
   try {
-    const { site, problems: found } = readSite(await readFile(join(content, file), 'utf8'), file)
-    problems.push(...found)
-    return site
+    const read = readSite(await readFile(join(content, file), 'utf8'), file)
+    problems.push(...read.problems)
+    return read
   } catch (error) {
     if (!isMissing(error)) throw error
     problems.push({
@@ -172,7 +172,7 @@ async function loadSite(content: string, problems: Problem[]): Promise<SiteSetti
       line: 1,
       column: 1,
     })
-    return undefined
+    return { site: undefined, readable: undefined, namesAll: false, problems: [] }
   }
 }
 

@@ -120,7 +120,7 @@ function replaceIn(
   overrides: Overrides,
 ): string | undefined {
   const own = base.numbers.get(key)
-  if (own !== undefined && own.block === null) {
+  if (own?.block === null) {
     const made = declared(own, overrides[key])
     ctx.numbers.set(key, made)
     for (const [id, later] of ctx.replacements) if (later.id === key) ctx.replacements.set(id, made)
@@ -191,7 +191,10 @@ function forget(
     if (!before.numbers.has(one)) before.numbers.set(one, signOfNumber(numbers.get(one)))
   }
   const block = blocks.get(id)
-  if (block === undefined) return drop(id)
+  if (block === undefined) {
+    drop(id)
+    return
+  }
   before.blocks.set(id, block)
   ctx.done.blocks.delete(id)
   const start = `${id}.`

@@ -160,6 +160,10 @@ export interface PublishedSite {
   /** `This scenario is invented.` or the like; shown on every page. */
   readonly notice?: string
   readonly author?: string
+  /** Where the site will be: `https://example.org`; makes permanent addresses whole. */
+  readonly address?: string
+  /** Where readers' questions go: a mail address, or an https address with `{title}` and `{text}`. */
+  readonly questions?: string
   /** First is what prose shows; a second is shown behind it. */
   readonly units: readonly UnitSystem[]
 }

@@ -12,6 +12,7 @@ import type { Published, PublishedNumber } from './published.ts'
 import type { WorkContext } from './work/context.ts'
 import { filled } from './work/fill.ts'
 import { compareKinds } from './work/kinds.ts'
+import { compareDates } from './work/replacements.ts'
 import { startWork } from './work/start.ts'
 import { workBlock } from './work/values.ts'
 
@@ -35,7 +36,10 @@ export function work(
   const blocks = [...ctx.blocks.values()]
   for (const { id } of given) ctx.ownValue(id)
   for (const block of blocks) workBlock(ctx, block)
-  for (const number of given) compareKinds(ctx, number)
+  for (const number of given) {
+    compareKinds(ctx, number)
+    compareDates(ctx, number)
+  }
   const numbers = [...given.map((number) => filled(ctx, number)), ...ctx.done.results.values()]
   return {
     published: {

@@ -14,6 +14,8 @@ import { escape, idOf } from '../card/html.ts'
 import { mayBeLeftOut, readField, slipWords } from '../ledger/input.ts'
 import type { Overrides } from '../ledger/override.ts'
 import type { Given, PublishedBlock, PublishedNumber } from '../ledger/published.ts'
+import { parseQuantity } from '../quantity/index.ts'
+import { numberControlHtml, unitsOffered } from './field.ts'
 
 type Single = NumberField | ChoiceField | TextField
 export type Row = Readonly<Record<string, string>>
@@ -52,6 +54,12 @@ function rowTexts(
   return Object.fromEntries(columns.map((column) => [column, textOf(row[column], lookup)]))
 }
 
+/** With the builder's unit, where the field's own list has another. */
+const offeredFor = (field: NumberField, text: string): string[] => {
+  const read = parseQuantity(text, field.of)
+  return unitsOffered(field, ...(read.ok && !field.units.includes(read.unit) ? [read.unit] : []))
+}
+
 /** Name of a control: `bore`, `hoses.0.length`. */
 function controlHtml(field: Single, name: string, text: string, prefix: string): string {
   const id = `${prefix}-${idOf(name)}`
@@ -61,7 +69,9 @@ function controlHtml(field: Single, name: string, text: string, prefix: string):
   const control =
     field.type === 'choice'
       ? `<select ${attributes}>${empty}${options.map(([key, words]) => `<option value="${escape(key)}"${key === text ? ' selected' : ''}>${escape(words)}</option>`).join('')}</select>`
-      : `<input type="text" ${attributes} value="${escape(text)}" autocomplete="off" spellcheck="false">`
+      : field.type === 'number'
+        ? numberControlHtml(field, name, text, attributes, offeredFor(field, text))
+        : `<input type="text" ${attributes} value="${escape(text)}" autocomplete="off" spellcheck="false">`
   const units =
     field.type === 'number' ? [...new Set(field.units)].filter((unit) => unit !== '') : []
   const help = [

@@ -1,136 +1,132 @@
 /**
- * A reader's figures on a page: opens a card's form, reads what is entered and says what is wrong with
- * it. Fetched at the first press of the button; what works and shows the figures (`bench.ts`) follows
- * while the reader types.
+ * The form of a card: every input of its block as a field, rows of lists added and taken away. What is
+ * entered counts from key to key; a wrong entry is told after a moment, and the figures from before it
+ * stand, marked as older.
  */
 import type { Calculator } from '../../calculators/define.ts'
-import { calculators as registry } from '../../calculators/index.ts'
-import type { Overrides } from '../ledger/override.ts'
-import type { Published, PublishedBlock } from '../ledger/published.ts'
-import { readRecord } from '../ledger/record.ts'
-import type { Bench } from './bench.ts'
-import { formHtml, judge, listHtml, overridesOf, textsOf, type Row, type Texts } from './form.ts'
+import { contextOf } from '../card/context.ts'
+import { verdictName, verdictWords } from '../card/words.ts'
+import type { PublishedBlock } from '../ledger/published.ts'
+import { isHalfTyped, joined } from './field.ts'
+import { formHtml, judge, listHtml, textsOf, type Row, type Texts } from './form.ts'
+import type { Figure } from './own.ts'
+import { reader, type Reader } from './reader.ts'
 
-/** From the last key to the working. */
-const pause = 120
-
-const entered = new Map<string, Overrides>()
-let figures: Promise<Published> | undefined
-let bench: Promise<Bench> | undefined
-
-const base = (): string => document.documentElement.dataset.base ?? '/'
-
-/** The numbers that a page stands on; asked for again after a failure. */
-function figuresOf(page: string): Promise<Published> {
-  figures ??= fetchFigures(`${base()}notes/${page}/numbers.json`)
-  figures.catch(() => (figures = undefined))
-  return figures
-}
-
-async function fetchFigures(address: string): Promise<Published> {
-  const response = await fetch(address)
-  if (!response.ok) throw new Error('the numbers of this page could not be fetched')
-  const published = readRecord(await response.text())
-  if (published === undefined) throw new Error('the numbers of this page could not be read')
-  return published
-}
-
-function benchFor(published: Published, page: string): Promise<Bench> {
-  bench ??= import('./bench.ts').then(({ benchOf }) => benchOf(published, base(), page))
-  bench.catch(() => (bench = undefined))
-  return bench
-}
+/** A wrong entry is told after this long without a key. */
+const patience = 700
 
 /** Opens or closes the form of a card. */
-export async function toggle(card: HTMLElement): Promise<void> {
-  const button = card.querySelector('.try-bar button')
+export async function toggle(card: HTMLElement): Promise<boolean> {
   const open = card.querySelector<HTMLFormElement>('.try-form')
   if (open !== null) {
     open.hidden = !open.hidden
-    button?.setAttribute('aria-expanded', String(!open.hidden))
-    return
+    return !open.hidden
   }
-  const id = card.dataset.block ?? ''
-  const page = id.slice(0, id.indexOf('/'))
-  const published = await figuresOf(page)
-  const block = published.blocks.find((one) => one.id === id)
-  const calculator = block && (await registry[block.calculator]?.())
+  const one = await reader()
+  const block = one.engine.ctx.builder?.block(card.dataset.block ?? '')
+  const calculator = block && one.engine.calculators.get(block.calculator)
   if (block === undefined || calculator === undefined)
     throw new Error('this card has no calculator here')
-  const form = openForm(card, block, calculator, published, page)
-  button?.setAttribute('aria-expanded', 'true')
+  const form = openForm(card, block, calculator, one)
   form.querySelector<HTMLElement>('input, select')?.focus()
-  void benchFor(published, page)
+  return true
 }
 
 function openForm(
   card: HTMLElement,
   block: PublishedBlock,
   calculator: Calculator,
-  published: Published,
-  page: string,
+  one: Reader,
 ): HTMLFormElement {
-  const numbers = new Map(published.numbers.map((number) => [number.id, number]))
-  const builder = textsOf(block, calculator.inputs, (id) => numbers.get(id))
+  const written = contextOf(one.engine.builder, {
+    base: '/',
+    calculators: one.engine.calculators,
+  })
+  const builder = textsOf(block, calculator.inputs, (id) => written.number(id))
   const prefix = `Try-${block.name}`
   const form = document.createElement('form')
-  form.className = 'try-form'
+  form.className = 'try-form on-screen'
   form.noValidate = true
   form.setAttribute('aria-label', `Your figures for ${block.title}`)
-  const fill = () => {
-    form.innerHTML = formHtml(calculator, builder, prefix)
+  const inForce = (): Texts =>
+    Object.fromEntries(
+      Object.entries(builder).map(([key, text]) => [key, one.own(`${block.id}.${key}`) ?? text]),
+    )
+  const fill = (): void => {
+    form.innerHTML = formHtml(calculator, inForce(), prefix)
   }
   fill()
-  card.append(form)
+  // Above the card: what the figures change grows downwards, and the field stays where it is.
+  card.querySelector(':scope > .card')?.before(form)
 
-  /** Works with everything that was entered on this page. */
-  const update = async (after = ''): Promise<void> => {
-    form.setAttribute('aria-busy', 'true')
-    try {
-      const all = Object.fromEntries(
-        [...entered.values()].flatMap((overrides) => Object.entries(overrides)),
-      )
-      const sentence = await (await benchFor(published, page)).update(all, block.id)
-      if (sentence !== undefined) tell(form, sentence + after)
-    } catch (error) {
-      const why = error instanceof Error ? error.message : String(error)
-      tell(form, `This could not be worked (${why}). The page shows the builder’s figures.`)
-    } finally {
-      form.removeAttribute('aria-busy')
-    }
+  let entered = JSON.stringify(inForce())
+  let timer: ReturnType<typeof setTimeout> | undefined
+
+  const put = (key: string, figure: Figure | undefined): void => {
+    const target = one.target(`${block.id}.${key}`)
+    if (target !== undefined) one.put(target, figure)
   }
-  const run = (): void => {
+  const sayVerdict = (): void => {
+    const words = (ctx: typeof one.engine.ctx | undefined): string => {
+      const now = ctx?.block(block.id)
+      return now === undefined ? '' : verdictWords[verdictName(now)]
+    }
+    const { ctx } = one.engine
+    tell(
+      form,
+      ctx.block(block.id) === ctx.builder?.block(block.id)
+        ? `Verdict: ${words(ctx)}. These are the builder’s figures.`
+        : `Verdict with your figures: ${words(ctx)}. With the builder’s: ${words(ctx.builder)}.`,
+    )
+  }
+  const run = (finished: boolean): void => {
+    clearTimeout(timer)
     const texts = readForm(form, calculator)
     const said = judge(calculator.inputs, texts)
-    showSaid(form, said)
-    const wrong = [...said.values()].filter(({ level }) => level === 'error').length
-    if (wrong > 0) {
+    const half = halfTypedIn(form)
+    const wrong = [...said].filter(([, { level }]) => level === 'error').map(([name]) => name)
+    const keysWrong = new Set(wrong.map((name) => name.split('.')[0]))
+    for (const [key, text] of Object.entries(texts)) {
+      const waits = keysWrong.has(key) || (!finished && half?.split('.')[0] === key)
+      if (!waits && JSON.stringify(text) !== JSON.stringify(inForce()[key])) put(key, text)
+    }
+    entered = JSON.stringify(texts)
+    if (wrong.length === 0) {
+      showSaid(form, said)
+      one.engine.markOld([])
+      sayVerdict()
+    } else if (finished) {
+      showSaid(form, said)
+      one.engine.markOld([block.id])
       tell(
         form,
-        `${wrong === 1 ? 'One entry' : `${wrong} entries`} to put right. The card still shows the figures before.`,
+        `${wrong.length === 1 ? 'One entry' : `${wrong.length} entries`} to put right. The card still shows the figures before.`,
       )
-      return
+    } else if (half === undefined) {
+      timer = setTimeout(() => {
+        run(true)
+      }, patience)
     }
-    entered.set(block.id, overridesOf(block, builder, texts))
-    void update()
   }
-  let timer: ReturnType<typeof setTimeout> | undefined
   form.addEventListener('input', () => {
-    clearTimeout(timer)
-    timer = setTimeout(run, pause)
+    run(false)
+  })
+  form.addEventListener('change', () => {
+    run(true)
   })
   form.addEventListener('submit', (event) => {
     event.preventDefault()
-    clearTimeout(timer)
-    run()
+    run(true)
     form.querySelector<HTMLElement>('[aria-invalid=true]')?.focus()
   })
   form.addEventListener('reset', (event) => {
     event.preventDefault()
     clearTimeout(timer)
-    entered.delete(block.id)
+    for (const key of Object.keys(builder)) put(key, undefined)
     fill()
-    void update(' These are the builder’s figures.')
+    entered = JSON.stringify(inForce())
+    one.engine.markOld([])
+    sayVerdict()
     form.querySelector<HTMLElement>('button[type=reset]')?.focus()
   })
   form.addEventListener('click', (event) => {
@@ -153,17 +149,31 @@ function openForm(
         ? list.querySelector<HTMLElement>('[data-add]')
         : groups.at(-1)?.querySelector<HTMLElement>('input, select')
     next?.focus()
-    if (target.dataset.add === undefined) run()
+    if (target.dataset.add === undefined) run(true)
+  })
+  // Changed elsewhere: in a number of the text, in the strip, in another tab.
+  one.follow(() => {
+    if (form.contains(document.activeElement) || JSON.stringify(inForce()) === entered) return
+    fill()
+    entered = JSON.stringify(inForce())
   })
   return form
 }
 
+/** The control with the focus, when what stands in it is not yet a number. */
+function halfTypedIn(form: HTMLFormElement): string | undefined {
+  const control = document.activeElement
+  const isOne = control instanceof HTMLInputElement && form.contains(control)
+  return isOne && control.inputMode !== '' && isHalfTyped(control.value) ? control.name : undefined
+}
+
 function readForm(form: HTMLFormElement, calculator: Calculator): Texts {
   const data = new FormData(form)
-  const text = (name: string) => {
+  const plain = (name: string): string => {
     const value = data.get(name)
     return typeof value === 'string' ? value.trim() : ''
   }
+  const text = (name: string): string => joined(plain(name), plain(`${name}:unit`))
   return Object.fromEntries(
     Object.entries(calculator.inputs).map(([key, field]): [string, Texts[string]] => {
       if (field.type !== 'list') return [key, text(key)]
@@ -179,7 +189,7 @@ function readForm(form: HTMLFormElement, calculator: Calculator): Texts {
 }
 
 function showSaid(form: HTMLFormElement, said: ReturnType<typeof judge>): void {
-  for (const control of form.querySelectorAll('input, select')) {
+  for (const control of form.querySelectorAll<HTMLElement>('[aria-describedby]')) {
     const one = said.get(control.getAttribute('name') ?? '')
     if (one?.level === 'error') control.setAttribute('aria-invalid', 'true')
     else control.removeAttribute('aria-invalid')

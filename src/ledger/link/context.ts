@@ -3,6 +3,7 @@
  * and the ledger as it grows. Made once for all notes.
  */
 import type { Calculator } from '../../../calculators/define.ts'
+import type { CellUse } from '../cells.ts'
 import type { At, BlockSource, NoteSource } from '../note-source.ts'
 import type { Problem } from '../problems.ts'
 import type { PublishedBlock, PublishedNumber } from '../published.ts'
@@ -14,7 +15,7 @@ export type Named =
   | { readonly type: 'number'; readonly name: string }
   | { readonly type: 'block'; readonly block: BlockSource }
 
-/** The settings; not readable where they stand for a file that could not be read. */
+/** The settings; not readable where some of their instruments or sources could not be read. */
 export type LinkSettings = SiteSettings & { readonly readable: boolean }
 
 export interface LinkContext {
@@ -30,6 +31,8 @@ export interface LinkContext {
   readonly dependencies: ReadonlyMap<string, Set<string>>
   readonly numbers: Map<string, PublishedNumber>
   readonly blocks: PublishedBlock[]
+  /** Where cells of tables are named; whether they are there is known when all is worked. */
+  readonly cells: CellUse[]
   readonly problems: Problem[]
 }
 
@@ -48,6 +51,7 @@ export function startLink(
     dependencies: new Map(notes.map((note) => [note.slug, new Set()])),
     numbers: new Map(),
     blocks: [],
+    cells: [],
     problems: [],
   }
 }

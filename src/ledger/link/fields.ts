@@ -2,7 +2,8 @@
  * A field of a block: `pump.flow`, `pump.hoses[0].length`. In: the block and what stands behind its
  * name. Out: the id of that number, or undefined with what is wrong reported.
  *
- * Whether a row is there is not asked: how many a table of results has is known when it is worked.
+ * Whether a row is there is not asked: how many a table of results has is known when it is worked, and
+ * checked then (`cells.ts`).
  */
 import type { Calculator, Field, Output } from '../../../calculators/define.ts'
 import type { At, BlockSource, NoteSource } from '../note-source.ts'
@@ -20,10 +21,18 @@ export function resolveField(
   const calculator = ctx.calculators.get(block.use)
   if (calculator === undefined) return undefined
   const fault = faultOf(block, calculator, fields)
-  if (fault === undefined) return `${owner.slug}/${block.name}.${fields.join('.')}`
-  report(ctx, note, at, fault)
-  return undefined
+  if (fault !== undefined) {
+    report(ctx, note, at, fault)
+    return undefined
+  }
+  const id = `${owner.slug}/${block.name}`
+  const [table = '', row, field] = fields
+  if (row !== undefined && field !== undefined)
+    ctx.cells.push({ ...placeOf(note, at), block: id, table, row: Number(row), field })
+  return `${id}.${fields.join('.')}`
 }
+
+const placeOf = ({ file }: NoteSource, { line, column }: At) => ({ file, line, column })
 
 /** Why there is no such number, or undefined when there is one. */
 function faultOf(
@@ -46,7 +55,7 @@ function faultOf(
   }
   const columns = columnsOf(output, input)
   if (columns !== undefined)
-    return isCell(columns, rest) ? undefined : { rule, ...sayWhichCell(full, columns) }
+    return isCell(columns, rest) ? undefined : { rule, ...sayWhichCell(full, columns, rest) }
   if (output !== undefined || input !== undefined)
     return { rule, text: `\`${full}\` is a word, not a number`, allowed }
   return {
@@ -74,10 +83,21 @@ function isCell(columns: Columns, [row, column, ...more]: readonly string[]): bo
   return /^\d+$/.test(row) && columns[column]?.type === 'number'
 }
 
-function sayWhichCell(full: string, columns: Columns): Pick<Said, 'text' | 'hint'> {
-  const column = Object.entries(columns).find(([, { type }]) => type === 'number')?.[0] ?? ''
+function sayWhichCell(
+  full: string,
+  columns: Columns,
+  [row, column]: readonly string[],
+): Pick<Said, 'text' | 'allowed' | 'hint'> {
+  const numbers = Object.keys(columns).filter((name) => columns[name]?.type === 'number')
+  if (row === undefined || column === undefined || !/^\d+$/.test(row))
+    return {
+      text: `\`${full}\` is a table; say which row and column of it`,
+      hint: `such as \`${full}[0].${numbers[0] ?? ''}\``,
+    }
+  const isWord = columns[column] !== undefined
   return {
-    text: `\`${full}\` is a table; say which row and column of it`,
-    hint: `such as \`${full}[0].${column}\``,
+    text: `\`${full}\` has ${isWord ? 'words' : 'no numbers'} in a column \`${column}\``,
+    allowed: numbers.map((name) => `\`${full}[${row}].${name}\``).join(', '),
+    hint: didYouMean(column, numbers, `${full}[${row}].`),
   }
 }

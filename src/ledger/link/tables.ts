@@ -1,9 +1,11 @@
 /**
  * The tables that stand in a block: each is the one list of the calculator that all its columns fit,
- * headed by the fields' names or labels. Out: the block's inputs with those lists among them.
+ * headed by the fields' names or labels; where several fit, the list is given as an attribute. Out: the
+ * block's inputs with those lists among them.
  */
 import type { Calculator, ListField } from '../../../calculators/define.ts'
 import type { BlockSource, NoteSource, RawInput, RawTable } from '../note-source.ts'
+import type { Said } from '../report.ts'
 import { report, type LinkContext } from './context.ts'
 
 type Raw = Readonly<Record<string, RawInput>>
@@ -16,13 +18,17 @@ export function withTables(
 ): Raw {
   const raw: Record<string, RawInput> = { ...block.given }
   for (const table of block.tables) {
-    const fitting = listOf(calculator, table)
+    const [fitting, ...more] = listsFor(calculator, table)
     if (fitting === undefined) {
       report(ctx, note, table, {
         rule: 'bad-table',
         text: `the table’s columns (${table.headings.join(', ')}) fit no list of \`${block.use}\``,
         allowed: listWords(calculator) || `\`${block.use}\` takes no list of parts`,
       })
+      continue
+    }
+    if (more.length > 0) {
+      report(ctx, note, table, sayWhichList(table, [fitting, ...more]))
       continue
     }
     const [name, list] = fitting
@@ -44,11 +50,25 @@ const listWords = (calculator: Calculator): string =>
     .map(([name, { fields }]) => `${name}: ${Object.keys(fields).join(', ')}`)
     .join('; ')
 
-function listOf(calculator: Calculator, { headings }: RawTable): [string, ListField] | undefined {
-  const fitting = listsOf(calculator).filter(([, list]) =>
+const listsFor = (calculator: Calculator, { headings }: RawTable): [string, ListField][] =>
+  listsOf(calculator).filter(([, list]) =>
     headings.every((heading) => fieldNamed(list, heading) !== undefined),
   )
-  return fitting.length === 1 ? fitting[0] : undefined
+
+/** Several lists have these fields: only as an attribute does a list say which one it is. */
+function sayWhichList(table: RawTable, fitting: readonly [string, ListField][]): Said {
+  const [[first, list] = ['', undefined]] = fitting
+  const names = fitting.map(([name]) => `\`${name}\``)
+  const cells = Object.entries(table.rows[0] ?? {}).flatMap(([heading, raw]) => {
+    const field = list && fieldNamed(list, heading)
+    if (field === undefined || (raw.type !== 'text' && raw.type !== 'sum')) return []
+    return `${field}: ${raw.type === 'text' ? JSON.stringify(raw.text) : raw.source}`
+  })
+  return {
+    rule: 'which-list',
+    text: `the table’s columns (${table.headings.join(', ')}) fit ${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`,
+    hint: `say which list it is: \`${first}={[{ ${cells.join(', ')} }]}\`, one pair of braces for each row`,
+  }
 }
 
 const fold = (text: string): string =>

@@ -5,6 +5,7 @@
 import type { Root, Table } from 'mdast'
 import { toString } from 'mdast-util-to-string'
 import { visitParents } from 'unist-util-visit-parents'
+import { readName } from '../names.ts'
 import { didYouMean } from '../report.ts'
 import type { Element } from './attributes.ts'
 import { report, type ReadContext } from './context.ts'
@@ -71,13 +72,26 @@ export function sortNames(
 }
 
 function reportUnknown(ctx: ReadContext, names: readonly NameUse[]): void {
-  const known = [...ctx.given, ...ctx.imports.map(({ local }) => local), ...ctx.bound]
+  const given = [...ctx.given].filter((name) => !('why' in readName(name)))
+  const known = [...given, ...ctx.imports.map(({ local }) => local), ...ctx.bound]
   for (const use of names)
     report(ctx, use, {
       rule: 'unknown-name',
       text: `no number, block or import is called \`${use.name}\``,
       hint:
+        refusedFor(ctx, use.name) ??
         didYouMean(use.name, known) ??
         'give a number this name with `id`, or import it from the note that has it',
     })
+}
+
+/** Used as it was told where the name itself was refused: only that place is left to mend. */
+function refusedFor({ given }: ReadContext, use: string): string | undefined {
+  const refused = [...given].find((name) => {
+    const read = readName(name)
+    return 'why' in read && read.hint === use
+  })
+  return refused === undefined
+    ? undefined
+    : `write this name also where it says \`${refused}\`, which is refused`
 }

@@ -35,13 +35,27 @@ export function fits(
     reportSlip(ctx, number, fieldName(number), refused)
     return false
   }
-  const unusual = unusualRemark(field, quantity.value)
+  const unusual = isDeclared(ctx, number) ? undefined : unusualRemark(field, quantity.value)
   if (unusual !== undefined) {
     const value = formatQuantity(quantity.value, field.units[0], { figures: 3 })
     const text = `${fieldName(number)}: \`${value}\` is ${unusual}`
     report(ctx, number, { rule: 'unusual', level: 'warning', text })
   }
   return true
+}
+
+/** Worked from nothing but numbers that say where they come from: what is rare about them is meant. */
+function isDeclared({ numbers }: WorkContext, number: PublishedNumber): boolean {
+  const seen = new Set<string>()
+  const declared = (id: string): boolean => {
+    if (seen.has(id)) return true
+    seen.add(id)
+    const one = numbers.get(id)
+    if (one === undefined) return false
+    if (one.expression === undefined) return one.block === null
+    return one.rests.length > 0 && one.rests.every(declared)
+  }
+  return number.rests.length > 0 && number.rests.every(declared)
 }
 
 /** A number stands in for, or is held against, one of its own kind only. */

@@ -7,6 +7,7 @@
 import { byId } from '../order.ts'
 import type { Problem } from '../problems.ts'
 import type { PublishedNumber } from '../published.ts'
+import { report, type WorkContext } from './context.ts'
 
 /** `asOf`: replacements count from their date on, up to this day; left out, all count. */
 export function latestReplacements(
@@ -25,6 +26,20 @@ export function latestReplacements(
 
 const isLater = (number: PublishedNumber, before: PublishedNumber): boolean =>
   before.date < number.date || (before.date === number.date && before.id < number.id)
+
+/** A number counts from its day on: of an older day than what it replaces, one of the days is wrong. */
+export function compareDates(ctx: WorkContext, number: PublishedNumber): void {
+  const { replaces } = number
+  if (replaces === undefined || replaces === number.id) return
+  const before = ctx.numbers.get(replaces) ?? ctx.done.results.get(replaces)
+  if (before === undefined || before.date <= number.date) return
+  report(ctx, number, {
+    rule: 'replaces-newer',
+    level: 'warning',
+    text: `\`${number.name}\` is of ${number.date} and takes the place of \`${before.id}\`, which is of ${before.date}`,
+    hint: 'the later number replaces the older one: turn them round, or mend the date of the note or of the reading (`on`)',
+  })
+}
 
 /** Takes the circles out of `replacements`, and reports each. */
 export function breakCircles(

@@ -1,0 +1,65 @@
+/**
+ * What a page hands to its reader's browser, as a block of data that is never run: its share of the
+ * ledger from the roots up, and the sources of the calculators in it. `verify` holds it against the
+ * record.
+ */
+import type { Calculator, Source } from '../../calculators/define.ts'
+import type { Published } from '../ledger/published.ts'
+import { rootsOf, type Roots } from '../ledger/roots.ts'
+
+export interface PageFigures {
+  /** Slug of the note; '' where the page is none. */
+  readonly page: string
+  readonly edition: string
+  readonly roots: Roots
+  readonly sources: Readonly<Record<string, readonly Source[]>>
+}
+
+export const pageFiguresId = 'Page-figures'
+
+export function pageFiguresOf(
+  part: Published,
+  page: string,
+  edition: string,
+  calculators: ReadonlyMap<string, Calculator>,
+): PageFigures {
+  const used = [...new Set(part.blocks.map(({ calculator }) => calculator))].sort()
+  return {
+    page,
+    edition,
+    roots: rootsOf(part),
+    sources: Object.fromEntries(used.map((id) => [id, calculators.get(id)?.sources ?? []])),
+  }
+}
+
+export const pageFiguresHtml = (figures: PageFigures): string =>
+  `<script type="application/json" id="${pageFiguresId}">${JSON.stringify(figures).replaceAll('<', '\\u003c')}</script>`
+
+/** Reads that block's text; undefined when it is something else. */
+export function readPageFigures(text: string): PageFigures | undefined {
+  let data: unknown
+  try {
+    data = JSON.parse(text)
+  } catch {
+    return undefined
+  }
+  return isPageFigures(data) ? data : undefined
+}
+
+const isPageFigures = (data: unknown): data is PageFigures =>
+  typeof data === 'object' &&
+  data !== null &&
+  'page' in data &&
+  'sources' in data &&
+  'roots' in data &&
+  isRoots(data.roots)
+
+const isRoots = (roots: unknown): boolean =>
+  typeof roots === 'object' &&
+  roots !== null &&
+  'format' in roots &&
+  roots.format === 1 &&
+  'numbers' in roots &&
+  Array.isArray(roots.numbers) &&
+  'blocks' in roots &&
+  Array.isArray(roots.blocks)

@@ -1,0 +1,183 @@
+/**
+ * A reader's figures on a page: works what rests on them and shows it, within the frame of the key that
+ * was pressed. In: the figures in force and the units chosen. What the build wrote is put back where
+ * nothing differs.
+ */
+import type { Calculator } from '../../calculators/define.ts'
+import { calculators as registry } from '../../calculators/index.ts'
+import { contextOf, type CardContext } from '../card/context.ts'
+import { verdictHtml } from '../card/findings.ts'
+import { numberHtml } from '../card/number.ts'
+import type { PageFigures } from '../card/page-figures.ts'
+import { verdictName, verdictWords } from '../card/words.ts'
+import { openLedger, type OpenLedger, type Reworked } from '../ledger/open.ts'
+import type { Overrides } from '../ledger/override.ts'
+import type { Problem } from '../ledger/problems.ts'
+import type { Published, PublishedBlock, UnitSystem } from '../ledger/published.ts'
+import { ledgerOf } from '../ledger/roots.ts'
+import { cardsOf } from './cards.ts'
+import { basePath } from './page.ts'
+import { afterQuiet } from './quiet.ts'
+import { fillFrom, numberPlaces, restore } from './places.ts'
+
+/** A block whose verdict is not what it was before the last change. */
+export interface Flip {
+  readonly block: PublishedBlock
+  readonly before: string
+  readonly after: string
+}
+
+export interface Engine {
+  readonly page: PageFigures
+  readonly calculators: ReadonlyMap<string, Calculator>
+  /** With the figures in force; its `builder` without. */
+  readonly ctx: CardContext
+  /** The builder's ledger in the builder's units. */
+  readonly builder: Published
+  /** Works with just these figures; shows what moved. */
+  set(overrides: Overrides): readonly Flip[]
+  /** Faults found by the last working. */
+  readonly problems: readonly Problem[]
+  /** Other units everywhere; undefined: as the builder wrote it. */
+  setUnits(systems: readonly UnitSystem[] | undefined): void
+  /** Marks what rests on these as older than the entry that is wrong. */
+  markOld(ids: readonly string[]): void
+  /** Writes at once what was put off for want of time. */
+  settle(): void
+}
+
+const isEmpty = (overrides: Overrides): boolean => Object.keys(overrides).length === 0
+
+export async function startEngine(page: PageFigures): Promise<Engine> {
+  const calculators = await calculatorsOf(page)
+  const written = ledgerOf(page.roots)
+  let ledger: OpenLedger = openLedger(written, calculators)
+  const { builder } = ledger
+  const numbers = numberPlaces(document)
+  const cards = cardsOf(document)
+  const verdicts = [...document.querySelectorAll<HTMLElement>('[data-verdict]')]
+  const stories = document.querySelector<HTMLElement>('[data-stories]')
+  const storiesWritten = [...(stories?.childNodes ?? [])]
+  const everything = {
+    numbers: numbers.ids,
+    blocks: new Set(builder.blocks.map(({ id }) => id)),
+  }
+  let overrides: Overrides = {}
+  let otherUnits = false
+  let problems: readonly Problem[] = []
+  let ctx = contextFor(ledger)
+
+  function contextFor({ published, builder: before }: OpenLedger): CardContext {
+    const base = basePath()
+    return contextOf(published, { base, page: page.page, calculators, builder: before })
+  }
+
+  /** As the build wrote it. */
+  const isBuilders = (id: string): boolean =>
+    !otherUnits && ctx.block(id) === ctx.builder?.block(id)
+
+  function showNumbers(ids: ReadonlySet<string>): void {
+    for (const id of ids) {
+      const number = ctx.number(id)
+      const before = ctx.builder?.number(id)
+      for (const place of numbers.of(id)) {
+        const same =
+          number === undefined || (number.value === before?.value && number.now === before.now)
+        if (number === undefined || (same && !otherUnits)) restore(place)
+        else {
+          const { unit, digits, brackets, element } = place
+          const options = {
+            unit,
+            digits,
+            brackets: brackets || otherUnits,
+            linked: element.matches('a'),
+          }
+          fillFrom(element, numberHtml(number, ctx, options))
+        }
+      }
+    }
+  }
+
+  function showVerdicts(): void {
+    for (const element of verdicts) {
+      const block = ctx.block(element.dataset.verdict ?? '')
+      if (block === undefined) continue
+      const html = verdictHtml(block)
+      if (element.innerHTML !== html) element.innerHTML = html
+    }
+  }
+
+  // The table at the end is long and seldom looked at while typing.
+  const showStories = afterQuiet(() => void writeStories())
+  async function writeStories(): Promise<void> {
+    if (stories === null) return
+    const { storiesHtml } = await import('../card/stories.ts')
+    if (isEmpty(overrides) && !otherUnits) stories.replaceChildren(...storiesWritten)
+    else {
+      const own = ctx.published.numbers.filter(({ note }) => note === page.page)
+      stories.innerHTML = storiesHtml(own, ctx)
+    }
+  }
+
+  function show({ numbers: moved, blocks }: Pick<Reworked, 'numbers' | 'blocks'>): void {
+    ctx = contextFor(ledger)
+    cards.draw(blocks, ctx, isBuilders)
+    showNumbers(moved)
+    showVerdicts()
+    showStories()
+  }
+
+  return {
+    page,
+    calculators,
+    builder,
+    get ctx() {
+      return ctx
+    },
+    get problems() {
+      return problems
+    },
+    set(next) {
+      const before = ctx
+      overrides = next
+      const moved = ledger.set(next)
+      problems = moved.problems
+      show(moved)
+      return flips(moved.blocks, before, ctx)
+    },
+    setUnits(systems) {
+      const units = systems ?? written.site.units
+      otherUnits = units.join() !== written.site.units.join()
+      ledger = openLedger({ ...written, site: { ...written.site, units } }, calculators)
+      ledger.set(overrides)
+      show(everything)
+    },
+    markOld(ids) {
+      cards.markOld(ids.length === 0 ? new Set() : ledger.restingOn(ids))
+    },
+    settle() {
+      cards.settle()
+      void writeStories()
+    },
+  }
+}
+
+async function calculatorsOf({ roots }: PageFigures): Promise<ReadonlyMap<string, Calculator>> {
+  const used = [...new Set(roots.blocks.map(({ calculator }) => calculator))]
+  const loaded = await Promise.all(
+    used.map(async (id): Promise<[string, Calculator][]> => {
+      const calculator = await registry[id]?.()
+      return calculator === undefined ? [] : [[id, calculator]]
+    }),
+  )
+  return new Map(loaded.flat())
+}
+
+function flips(ids: ReadonlySet<string>, before: CardContext, after: CardContext): Flip[] {
+  return [...ids].flatMap((id) => {
+    const [was, is] = [before.block(id), after.block(id)]
+    if (was === undefined || is === undefined) return []
+    const words = [verdictWords[verdictName(was)], verdictWords[verdictName(is)]] as const
+    return words[0] === words[1] ? [] : [{ block: is, before: words[0], after: words[1] }]
+  })
+}

@@ -1,0 +1,56 @@
+/** What moves a block's result most, and what would pass: worked when asked for, and again when figures change. */
+import { escape } from '../card/html.ts'
+import { mattersHtml } from '../card/matters.ts'
+import type { Calculator } from '../../calculators/define.ts'
+import type { PublishedBlock } from '../ledger/published.ts'
+import { resultsOf, whatMatters, whatWouldPass } from '../ledger/matters.ts'
+import { sayFor } from '../ledger/say.ts'
+import { afterQuiet } from './quiet.ts'
+import { reader, type Reader } from './reader.ts'
+
+/** Opens or closes it below a card. */
+export async function toggleMatters(card: HTMLElement): Promise<boolean> {
+  const open = card.querySelector<HTMLElement>(':scope > .matters-part')
+  if (open !== null) {
+    open.remove()
+    return false
+  }
+  const one = await reader()
+  const id = card.dataset.block ?? ''
+  const place = document.createElement('section')
+  place.className = 'matters-part on-screen'
+  place.setAttribute('aria-label', 'What matters most')
+  card.querySelector(':scope > .try-bar')?.before(place)
+  const [block, calculator] = partsOf(id, one)
+  const results = resultsOf(block, calculator)
+  const first = results[0]?.path ?? ''
+  const options = results.map(
+    ({ path, label }) => `<option value="${escape(path)}">${escape(label)}</option>`,
+  )
+  place.innerHTML = `<div class="try-field"><label>Result to look at <select>${options.join('')}</select></label></div><div class="matters-body"></div>`
+  const select = place.querySelector('select')
+  const body = place.querySelector('.matters-body')
+  const draw = (): void => {
+    if (body === null || !place.isConnected) return
+    const [now] = partsOf(id, one)
+    const { ctx } = one.engine
+    const matters = whatMatters(now, ctx, calculator, select?.value ?? first)
+    const remedies = whatWouldPass(now, ctx, calculator, { say: sayFor(ctx.units) })
+    body.innerHTML =
+      matters === undefined
+        ? '<p>Cannot tell: something it needs is not known.</p>'
+        : mattersHtml(now, matters, remedies, ctx)
+  }
+  draw()
+  select?.addEventListener('change', draw)
+  one.follow(afterQuiet(draw))
+  return true
+}
+
+function partsOf(id: string, one: Reader): readonly [PublishedBlock, Calculator] {
+  const block = one.engine.ctx.block(id)
+  const calculator = block && one.engine.calculators.get(block.calculator)
+  if (block === undefined || calculator === undefined)
+    throw new Error('this card has no calculator here')
+  return [block, calculator]
+}

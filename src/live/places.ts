@@ -1,0 +1,69 @@
+/**
+ * Where numbers and verdicts stand on the page. The elements themselves stay, so that what has the focus
+ * keeps it; what is inside them is exchanged, and what the build wrote is kept to be put back.
+ */
+export interface Place {
+  readonly element: HTMLElement
+  /** What the build wrote inside it. */
+  readonly original: readonly ChildNode[]
+  readonly id: string
+  /** How the build was asked to write it. */
+  readonly unit: string | undefined
+  readonly digits: number | undefined
+  readonly brackets: boolean
+}
+
+const nobody: readonly Place[] = []
+
+export interface Places {
+  of(id: string): readonly Place[]
+  readonly ids: ReadonlySet<string>
+}
+
+/** Numbers outside of cards and of the table of stories, which are written anew as a whole. */
+export function numberPlaces(root: ParentNode): Places {
+  const found = new Map<string, Place[]>()
+  for (const data of root.querySelectorAll<HTMLElement>('[data-number]')) {
+    const element = data.closest<HTMLElement>('.number-link, .number-plain')
+    if (element === null || data.closest('work-card, [data-stories]') !== null) continue
+    const { number: id = '', unit, digits } = data.dataset
+    const place = {
+      element,
+      original: [...element.childNodes],
+      id,
+      unit,
+      digits: digits === undefined ? undefined : Number(digits),
+      brackets: element.querySelector('.other') !== null,
+    }
+    found.set(id, [...(found.get(id) ?? []), place])
+  }
+  return { of: (id) => found.get(id) ?? nobody, ids: new Set(found.keys()) }
+}
+
+export function restore({ element, original }: Place): void {
+  if (element.firstChild !== original[0]) element.replaceChildren(...original)
+}
+
+/** Puts the inside of the one element that `html` is into `element`. */
+export function fillFrom(element: Element, html: string): void {
+  const made = elementOf(html)
+  if (made !== null) element.replaceChildren(...made.childNodes)
+}
+
+export function elementOf(html: string): Element | null {
+  const template = document.createElement('template')
+  template.innerHTML = html
+  return template.content.firstElementChild
+}
+
+/** Exchanges those children of `old` that differ from those of `made`, in order. */
+export function morph(old: Element, made: Element): void {
+  old.className = made.className
+  const [before, after] = [[...old.children], [...made.children]]
+  for (const [index, child] of after.entries()) {
+    const was = before[index]
+    if (was === undefined) old.append(child)
+    else if (!was.isEqualNode(child)) was.replaceWith(child)
+  }
+  for (const extra of before.slice(after.length)) extra.remove()
+}

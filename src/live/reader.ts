@@ -1,0 +1,121 @@
+/**
+ * The reader of one page: joins the figures kept in the browser with the engine that works them. What
+ * does not fit this page's numbers stays kept and is not worked; the strip says so. Started at the
+ * first change, or at once where figures are in force already.
+ */
+import { labelOf } from '../card/words.ts'
+import { textOf } from '../card/number.ts'
+import type { Overrides } from '../ledger/override.ts'
+import type { UnitSystem } from '../ledger/published.ts'
+import { announce } from './announce.ts'
+import { startEngine, type Engine, type Flip } from './engine.ts'
+import { ownFigures, type Figure, type Own } from './own.ts'
+import { pageFigures } from './page.ts'
+import { figureSaid, figureText, isWrong, targetOf, type Target } from './targets.ts'
+
+export interface Reader {
+  readonly engine: Engine
+  target(id: string): Target | undefined
+  /** What the reader has in force for it; undefined: the builder's. */
+  own(id: string): Figure | undefined
+  /** Puts a figure in force; the builder's own text takes it back. Wrong ones must not come here. */
+  put(target: Target, figure: Figure | undefined): void
+  /** Ids that are in force on this page, and those kept whose number this page knows and refuses. */
+  readonly refused: ReadonlySet<string>
+  /** Called after each working, with the verdicts that it turned. */
+  follow(listener: (flips: readonly Flip[]) => void): void
+}
+
+let started: Promise<Reader> | undefined
+
+/** The one of this page; rejected where the page has no figures to work. */
+export function reader(): Promise<Reader> {
+  started ??= start()
+  started.catch(() => (started = undefined))
+  return started
+}
+
+/** The same, where it has been started. */
+export const startedReader = (): Promise<Reader> | undefined => started
+
+async function start(): Promise<Reader> {
+  const page = pageFigures()
+  if (page === undefined) throw new Error('this page has no figures to work with')
+  const engine = await startEngine(page)
+  const own = ownFigures()
+  const builder = engine.ctx
+  const listeners: ((flips: readonly Flip[]) => void)[] = []
+  const refused = new Set<string>()
+  const target = (id: string): Target | undefined => targetOf(id, builder)
+
+  function overrides(): Overrides {
+    refused.clear()
+    const fitting: [string, Figure][] = []
+    for (const [id, { text }] of own.figures) {
+      const one = target(id)
+      if (one === undefined) continue
+      if (isWrong(figureSaid(one, text))) refused.add(id)
+      else fitting.push([id, text])
+    }
+    return Object.fromEntries(fitting)
+  }
+  const work = (): void => {
+    const flips = engine.set(overrides())
+    if (flips.length > 0) announce(flips.map(flipWords).join(' '))
+    for (const listener of listeners) listener(flips)
+  }
+  const ownOf = (one: Target, text: Figure): Own => {
+    const value = one.number === undefined ? undefined : textOf(one.number)
+    const label =
+      one.block === undefined ? one.label : `${one.block.title}: ${labelIn(one, builder)}`
+    return { text, label, builder: value ?? figureText(one.builder) }
+  }
+  own.follow(work)
+  own.follow(() => document.dispatchEvent(new Event('worked-notes:own')))
+  if (own.figures.size > 0) work()
+  const units = unitsOf(document.documentElement.dataset.units, page.roots.site.units)
+  if (units !== undefined) engine.setUnits(units)
+  document.addEventListener('worked-notes:units', (event) => {
+    if (event instanceof CustomEvent) engine.setUnits(systemsOf(event.detail))
+  })
+  addEventListener('beforeprint', () => engine.settle())
+  return {
+    engine,
+    target,
+    refused,
+    own: (id) => own.figures.get(id)?.text,
+    put(one, figure) {
+      const same = figure === undefined || JSON.stringify(figure) === JSON.stringify(one.builder)
+      if (same && !own.figures.has(one.id)) return
+      own.change([[one.id, same ? undefined : ownOf(one, figure)]])
+    },
+    follow(listener) {
+      listeners.push(listener)
+    },
+  }
+}
+
+const flipWords = ({ block, before, after }: Flip): string =>
+  `${block.title}: ${after}, before ${before}.`
+
+const labelIn = (one: Target, ctx: Engine['ctx']): string =>
+  one.number === undefined ? one.label : labelOf(one.number, ctx)
+
+function systemsOf(detail: unknown): readonly UnitSystem[] | undefined {
+  const systems: unknown =
+    typeof detail === 'object' && detail !== null && 'systems' in detail
+      ? detail.systems
+      : undefined
+  return Array.isArray(systems) ? systems.filter(isSystem) : undefined
+}
+
+const isSystem = (value: unknown): value is UnitSystem => value === 'metric' || value === 'us'
+
+/** As `<html data-units>` says: `metric`, `us` or `both`, the site's first one first. */
+function unitsOf(
+  chosen: string | undefined,
+  [first]: readonly UnitSystem[],
+): readonly UnitSystem[] | undefined {
+  if (chosen === 'both') return first === 'us' ? ['us', 'metric'] : ['metric', 'us']
+  return isSystem(chosen) ? [chosen] : undefined
+}

@@ -1,0 +1,109 @@
+/**
+ * What every page loads: the buttons under the cards, the numbers that open at a press, and the strip.
+ * Everything that works is fetched when it is first asked for, or at once where the reader has figures
+ * in force, has chosen other units, or came by a link with figures. Without it the page is whole.
+ */
+const hasFigures = document.querySelector('#Page-figures') !== null
+const base = document.documentElement.dataset.base ?? '/'
+
+function hasOwn(): boolean {
+  try {
+    return localStorage.getItem(`worked-notes figures ${base}`) !== null
+  } catch {
+    return false
+  }
+}
+
+const buttons: readonly (readonly [
+  words: string,
+  open: (card: HTMLElement) => Promise<boolean>,
+])[] = [
+  ['Try your figures', async (card) => (await import('./try.ts')).toggle(card)],
+  ['What matters most', async (card) => (await import('./matters.ts')).toggleMatters(card)],
+  ['Take it along', async (card) => (await import('./take.ts')).toggleTake(card)],
+]
+
+/** `<work-card data-block="note/name">`: a finished card. */
+export class WorkCard extends HTMLElement {
+  connectedCallback() {
+    if (this.querySelector('.try-bar')) return
+    const bar = document.createElement('div')
+    bar.className = 'try-bar on-screen'
+    const said = document.createElement('span')
+    said.setAttribute('role', 'status')
+    for (const [words, open] of buttons) {
+      const button = document.createElement('button')
+      button.type = 'button'
+      button.textContent = words
+      button.setAttribute('aria-expanded', 'false')
+      if (words !== buttons[0]?.[0]) button.className = 'plain'
+      button.addEventListener('click', () => {
+        said.textContent = ''
+        button.setAttribute('aria-busy', 'true')
+        open(this)
+          .then((isOpen) => {
+            button.setAttribute('aria-expanded', String(isOpen))
+          })
+          .catch((error: unknown) => {
+            said.textContent = `This cannot be worked here (${String(error)}). The page stands as it is.`
+          })
+          .finally(() => {
+            button.removeAttribute('aria-busy')
+          })
+      })
+      bar.append(button)
+    }
+    bar.append(said)
+    this.append(bar)
+  }
+}
+
+/** `<work-strip>`: the reader's figures in force, at the foot of every page. */
+export class WorkStrip extends HTMLElement {
+  connectedCallback() {
+    if (hasOwn()) void this.start()
+    if (location.hash.startsWith('#figures=')) void this.offer()
+    addEventListener('hashchange', () => {
+      if (location.hash.startsWith('#figures=')) void this.offer()
+    })
+    const started = () => {
+      if (hasOwn()) void this.start()
+    }
+    addEventListener('storage', started)
+    document.addEventListener('worked-notes:own', () => void this.start(), { once: true })
+  }
+  async start(): Promise<void> {
+    const { startStrip } = await import('./strip.ts')
+    startStrip(this)
+  }
+  async offer(): Promise<void> {
+    await this.start()
+    const { offerLink } = await import('./strip.ts')
+    await offerLink(this)
+  }
+}
+
+function pressNumber(event: MouseEvent): void {
+  const plain = event.button === 0 && !event.ctrlKey && !event.metaKey && !event.shiftKey
+  const link =
+    event.target instanceof Element ? event.target.closest<HTMLElement>('a.number-link') : null
+  if (!plain || event.altKey || link === null || link.closest('[data-stories]')) return
+  event.preventDefault()
+  Promise.all([import('./panel.ts'), import('./reader.ts')])
+    .then(async ([{ openPanel }, { reader }]) => {
+      openPanel(link, await reader())
+    })
+    .catch(() => {
+      // The link to its story still leads there.
+      location.assign(link.getAttribute('href') ?? '')
+    })
+}
+
+if (hasFigures) {
+  document.querySelector('main')?.addEventListener('click', pressNumber)
+  const units = () => void import('./reader.ts').then(({ reader }) => reader())
+  if (document.documentElement.dataset.units !== undefined) units()
+  else document.addEventListener('worked-notes:units', units, { once: true })
+}
+if (!customElements.get('work-card')) customElements.define('work-card', WorkCard)
+if (!customElements.get('work-strip')) customElements.define('work-strip', WorkStrip)

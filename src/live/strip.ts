@@ -1,0 +1,213 @@
+/**
+ * The strip at the foot of the screen: how many of the reader's figures are in force, which, and the
+ * buttons that take them back. It is there only while there are some; it also shows what a link brings,
+ * before any of it counts.
+ */
+import { count } from '../card/words.ts'
+import { escape } from '../card/html.ts'
+import { announce } from './announce.ts'
+import { linkHash, readLink, type LinkedFigures } from './link.ts'
+import { ownFigures, type Figures, type Own } from './own.ts'
+import { basePath, pageFigures } from './page.ts'
+import { reader, startedReader, type Reader } from './reader.ts'
+import { figureSaid, figureText, isWrong } from './targets.ts'
+
+let element: HTMLElement | undefined
+
+/** Shows the strip in its place, and keeps it right from now on. */
+export function startStrip(host: HTMLElement): void {
+  if (element !== undefined) return
+  element = host
+  host.innerHTML = '<div class="own-strip" hidden></div>'
+  const own = ownFigures()
+  const draw = (): void => {
+    drawStrip(host)
+  }
+  own.follow(draw)
+  draw()
+  host.addEventListener('click', ({ target }) => {
+    if (target instanceof Element) pressed(target)
+  })
+  if (pageFigures() !== undefined && own.figures.size > 0) void followReader(host)
+}
+
+async function followReader(host: HTMLElement): Promise<void> {
+  const one = await reader()
+  drawStrip(host, one)
+}
+
+function drawStrip(host: HTMLElement, started?: Reader): void {
+  const strip = host.querySelector<HTMLElement>('.own-strip')
+  if (strip === null) return
+  const { figures, kept } = ownFigures()
+  const open = strip.querySelector('details')?.open === true
+  strip.hidden = figures.size === 0
+  writePaper(figures)
+  if (figures.size === 0) {
+    strip.innerHTML = ''
+    return
+  }
+  const one = count(figures.size, 'figure of yours is', 'figures of yours are')
+  const here = pageFigures() === undefined ? ' This page shows the builder’s.' : ''
+  const notKept = kept
+    ? ''
+    : '<p>This browser keeps nothing: they hold until you leave the page.</p>'
+  strip.innerHTML = [
+    `<details${open ? ' open' : ''}><summary>${one} in force.${here}</summary>`,
+    `<ul>${[...figures].map((entry) => itemHtml(entry, started)).join('')}</ul>${notKept}`,
+    '<div class="try-buttons"><button type="button" data-all>Take all back</button>',
+    '<button type="button" class="plain" data-link>Link with these figures</button>',
+    '<button type="button" class="plain" data-print>Print with these figures</button></div>',
+    '<p class="own-link" hidden><label>Whoever opens it is asked first. <input type="text" readonly></label></p>',
+    '</details>',
+  ].join('')
+  if (started === undefined)
+    void startedReader()?.then((known) => {
+      if (known.refused.size > 0) drawStrip(host, known)
+    })
+}
+
+/** What a print says of them, at its head: paper has no strip. */
+function writePaper(figures: Figures): void {
+  const main = document.querySelector('main')
+  const before = main?.querySelector(':scope > .own-paper')
+  if (figures.size === 0) {
+    before?.remove()
+    return
+  }
+  const place = before ?? document.createElement('div')
+  place.className = 'own-paper'
+  const whole =
+    pageFigures() === undefined
+      ? 'This sheet shows the builder’s figures all the same.'
+      : 'What rests on them is not the builder’s either, and nobody has built it so.'
+  const items = [...figures.values()].map(
+    ({ label, text, builder }) =>
+      `<li>${escape(label)}: ${escape(figureText(text))} (the builder’s ${escape(builder)})</li>`,
+  )
+  place.innerHTML = `<p><b>Printed with ${count(figures.size, 'figure', 'figures')} of a reader.</b> ${whole}</p><ul>${items.join('')}</ul>`
+  if (before === null || before === undefined) main?.prepend(place)
+}
+
+function itemHtml([id, { text, label, builder }]: [string, Own], started?: Reader): string {
+  const slug = id.slice(0, id.indexOf('/'))
+  const name = id.slice(slug.length + 1).split('.')[0] ?? ''
+  const refused =
+    started?.refused.has(id) === true ? ' It does not fit any more and is not used.' : ''
+  const href = `${basePath()}notes/${encodeURIComponent(slug)}/#${encodeURIComponent(name)}`
+  return [
+    `<li><a href="${escape(href)}">${escape(label)}</a>: <b>${escape(figureText(text))}</b>`,
+    ` <span class="soft">(the builder’s ${escape(builder)})</span>${refused}`,
+    ` <button type="button" class="plain" data-one="${escape(id)}" aria-label="Take back ${escape(label)}">Take back</button></li>`,
+  ].join('')
+}
+
+function pressed(target: Element): void {
+  const own = ownFigures()
+  const one = target.closest<HTMLElement>('[data-one]')?.dataset.one
+  if (one !== undefined) {
+    own.change([[one, undefined]])
+    announce('Taken back: the builder’s figure stands again.')
+    element?.querySelector<HTMLElement>('summary')?.focus()
+  } else if (target.closest('[data-all]')) {
+    own.clear()
+    announce('All taken back: these are the builder’s figures.')
+    document.querySelector<HTMLElement>('#main')?.focus()
+  } else if (target.closest('[data-print]')) print()
+  else if (target.closest('[data-link]')) showLink()
+}
+
+function showLink(): void {
+  const place = element?.querySelector<HTMLElement>('.own-link')
+  const field = place?.querySelector('input')
+  if (!place || !field) return
+  const figures = new Map([...ownFigures().figures].map(([id, { text }]) => [id, text]))
+  const { edition = '' } = pageFigures() ?? {}
+  field.value = `${location.href.replace(/#.*$/, '')}${linkHash(figures, { edition })}`
+  place.hidden = false
+  field.focus()
+  field.select()
+}
+
+/** What a link brings, with the choice to use it. */
+export async function offerLink(host: HTMLElement): Promise<void> {
+  const link = readLink(location.hash)
+  if (link === undefined) return
+  // From now on the address is the page's own: what it brings is asked once.
+  history.replaceState(null, '', location.pathname + location.search)
+  const known = pageFigures() === undefined ? undefined : await reader()
+  const { fits, lost } = sorted(link, known)
+  const box = document.createElement('div')
+  box.className = 'own-offer'
+  box.setAttribute('role', 'region')
+  box.setAttribute('aria-label', 'Figures that came with the link')
+  box.innerHTML = offerHtml(link, fits, lost, known)
+  host.prepend(box)
+  box.querySelector<HTMLElement>('button')?.focus()
+  box.addEventListener('click', ({ target }) => {
+    if (!(target instanceof Element)) return
+    if (target.closest('[data-use]')) ownFigures().change(fits)
+    if (!target.closest('button')) return
+    box.remove()
+    announce(target.closest('[data-use]') ? 'The figures of the link are in force.' : '')
+    if (link.at !== '') document.getElementById(link.at)?.scrollIntoView()
+  })
+}
+
+interface Lost {
+  readonly name: string
+  readonly why: string
+}
+
+function sorted(link: LinkedFigures, known: Reader | undefined) {
+  const fits: [string, Own][] = []
+  const lost: Lost[] = []
+  const notes = new Set(known?.engine.page.roots.notes.map(({ slug }) => slug))
+  for (const [id, text] of link.figures) {
+    const target = known?.target(id)
+    if (target === undefined) {
+      const gone = notes.has(id.slice(0, id.indexOf('/')))
+      if (gone) lost.push({ name: id, why: 'is not in this edition any more' })
+      else fits.push([id, { text, label: id, builder: 'see its note' }])
+      continue
+    }
+    const said = figureSaid(target, text)
+    const why = [...said.values()].find(({ level }) => level === 'error')?.text
+    if (isWrong(said)) lost.push({ name: target.label, why: why ?? '' })
+    else fits.push([id, { text, label: target.label, builder: figureText(target.builder) }])
+  }
+  return { fits, lost }
+}
+
+function offerHtml(
+  link: LinkedFigures,
+  fits: readonly (readonly [string, Own])[],
+  lost: readonly Lost[],
+  known: Reader | undefined,
+): string {
+  const items = fits.map(
+    ([, { label, text, builder }]) =>
+      `<li>${escape(label)}: <b>${escape(figureText(text))}</b> <span class="soft">(the builder’s ${escape(builder)})</span></li>`,
+  )
+  const now = known?.engine.page.edition ?? ''
+  const older =
+    link.edition !== '' && now !== '' && link.edition !== now
+      ? `<p>The link was made with edition ${escape(link.edition)} of this note; this is edition ${escape(now)}.</p>`
+      : ''
+  const gone =
+    lost.length === 0
+      ? ''
+      : `<p>${count(lost.length, 'figure does', 'figures do')} not fit any more:</p><ul>${lost.map(({ name, why }) => `<li>${escape(name)}: ${escape(why)}</li>`).join('')}</ul>`
+  const unread =
+    link.dropped === 0 ? '' : `<p>${count(link.dropped, 'entry', 'entries')} could not be read.</p>`
+  if (link.tooNew)
+    return '<p>This link was made by another version of the kit, and cannot be read here. The page shows the builder’s figures.</p><div class="try-buttons"><button type="button">Close</button></div>'
+  const use =
+    fits.length === 0
+      ? '<div class="try-buttons"><button type="button">Close</button></div>'
+      : '<div class="try-buttons"><button type="button" data-use>Use these figures</button><button type="button" class="plain">Leave them</button></div>'
+  return [
+    `<p><b>This link brings ${count(fits.length, 'figure', 'figures')} of somebody else, not the builder’s and not yours.</b> The page shows the builder’s until you use them.</p>`,
+    `<ul>${items.join('')}</ul>${older}${gone}${unread}${use}`,
+  ].join('')
+}
