@@ -5,7 +5,16 @@
  * In: choices and a fraction, kelvin. Out: a coolant or undefined, a level with its text. A strength
  * without its basis is no coolant: 50 % by volume and by mass are different mixes.
  */
-import { freezingPoint, propertiesOf, type Basis, type Coolant, type Glycol } from './coolant.ts'
+import {
+  coldestByVolume,
+  freezingPoint,
+  hottestKnown,
+  propertiesOf,
+  strongestKnown,
+  type Basis,
+  type Coolant,
+  type Glycol,
+} from './coolant.ts'
 import type { ChoiceField, Level, NumberField, Say } from './define.ts'
 
 /** A coolant from fields; undefined while its strength or the basis of it is not given. */
@@ -24,7 +33,7 @@ export function coolantState(
   temperature: number,
 ): 'liquid' | 'frozen' | 'not given' | 'outside' {
   if (coolant === undefined) return 'not given'
-  if (temperature <= (freezingPoint(coolant) ?? 0)) return 'frozen'
+  if (temperature <= (freezingPoint(coolant) ?? -Infinity)) return 'frozen'
   return propertiesOf(coolant, temperature) === undefined ? 'outside' : 'liquid'
 }
 
@@ -45,7 +54,7 @@ export function coolantFinding(
   return {
     level: state === 'liquid' ? 'pass' : state === 'frozen' ? 'stop' : 'unknown',
     text: texts[state],
-    threshold: 'liquid; −35 to 100 °C, at most 60 % glycol',
+    threshold: `liquid; ${say(coldestByVolume, '°C', 2)} to ${say(hottestKnown, '°C')}, at most ${say(strongestKnown, '%', 2)} glycol`,
   }
 }
 

@@ -26,11 +26,11 @@ export interface Properties {
 }
 
 const iceMelts = 273.15
-const hottestKnown = 373.15
+export const hottestKnown = 373.15
 export const strongestKnown = 0.6
 const weakestByVolume = 0.1
 /** The ASHRAE tables stop here: −35 °C. */
-const coldestByVolume = iceMelts - 35
+export const coldestByVolume = iceMelts - 35
 
 /** Mass against volume fraction, ASHRAE Handbook Fundamentals 2001; beyond 0.6 a straight line to 1. */
 const byMassSteps = [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 1]
@@ -40,10 +40,12 @@ const byVolumeSteps = {
 }
 
 function between(x: number, from: readonly number[], to: readonly number[]): number {
-  const after = from.findIndex((step, index) => index > 0 && x <= step)
-  const index = after < 0 ? from.length - 1 : after
-  const [x0 = 0, x1 = 1] = from.slice(index - 1, index + 1)
-  const [y0 = 0, y1 = 1] = to.slice(index - 1, index + 1)
+  const start = Math.max(
+    from.slice(0, -1).findLastIndex((step) => step < x),
+    0,
+  )
+  const [x0 = 0, x1 = 1] = from.slice(start)
+  const [y0 = 0, y1 = 1] = to.slice(start)
   return y0 + ((y1 - y0) * (x - x0)) / (x1 - x0)
 }
 

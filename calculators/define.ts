@@ -116,7 +116,11 @@ type PlainOutput<F> = F extends { readonly type: 'number' }
 /** What `compute` gives: `undefined` where it cannot tell (never NaN, never a number out of validity). */
 export type OutputValues<O extends Outputs> = { readonly [K in keyof O]: PlainOutput<O[K]> }
 
-/** Writes an SI value in a unit: `say(0.000146, 'L/min')` -> `8.76 L/min`. Three figures unless told. `undefined` -> `cannot tell`. */
+/**
+ * Writes an SI value in a unit, or in that unit's counterpart where the site's first system has another:
+ * `say(0.000146, 'L/min')` -> `8.76 L/min` or `2.31 gal/min`. Three figures unless told; one or two are
+ * for round limits, `say(hotWatch, 'K', 1)` -> `5 K` or `9 Δ°F`. `undefined` -> `cannot tell`.
+ */
 export type Say = (value: number | undefined, unit: string, figures?: number) => string
 
 export type Level = 'pass' | 'watch' | 'stop' | 'unknown'

@@ -43,9 +43,9 @@ const longest: Readonly<Record<BladeStyle, Times>> = {
  * opens at 110 % and just meets the time at 135 %, the quickest that keeps both (model).
  */
 export function shortestOpening(multiple: number): number {
-  if (multiple <= carriedMultiple) return Infinity
   if (multiple < listedFrom) {
-    const warming = (m: number) => Math.log(m ** 2 / (m ** 2 - carriedMultiple ** 2))
+    // Infinity where the multiple is carried for ever.
+    const warming = (m: number) => -Math.log1p(-Math.min((carriedMultiple / m) ** 2, 1))
     return (listedTime * warming(multiple)) / warming(listedFrom)
   }
   return logLog(shortest, multiple) ?? 0

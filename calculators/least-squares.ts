@@ -18,7 +18,8 @@ export function leastSquares(
   values: readonly number[],
   taken = 0,
 ): Fit | undefined {
-  const size = rows[0]?.length ?? 0
+  const [first = []] = rows
+  const size = first.length
   const degrees = rows.length - size - taken
   if (size === 0 || degrees < 1) return undefined
   // Columns of length one: seconds and squared metres differ by thousands.

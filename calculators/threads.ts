@@ -26,7 +26,7 @@ const inch = 0.0254
 const poundForce = 4.4482216152605
 /** Pa; ISO 3506-1, 0.2 % proof stress of property class 70, recalled. */
 const stainless = 450e6
-const inchColumns: Readonly<Record<string, number>> = { 'grade-2': 4, 'grade-5': 5, 'grade-8': 6 }
+const inchColumns = { 'grade-2': 4, 'grade-5': 5, 'grade-8': 6 } as const
 
 const inchRow = (thread: string) => boltsSaeJ429.rows.find(([name]) => name === thread)
 const metricRow = (thread: string) => boltsIso8981.rows.find(([name]) => name === thread)
@@ -49,7 +49,7 @@ export function threadDiameter(thread: string): number {
 /** m */
 export function threadPitch(thread: string): number {
   const perInch = cellOf(inchRow(thread), 2)
-  return perInch === undefined ? (cellOf(metricRow(thread), 1) ?? 0) / 1000 : inch / perInch
+  return perInch === undefined ? (cellOf(metricRow(thread), 1) ?? NaN) / 1000 : inch / perInch
 }
 
 /** N; undefined for a class that is not made in that thread. */
@@ -58,7 +58,7 @@ export function threadProofLoad(thread: string, strength: BoltStrength): number 
     case 'grade-2':
     case 'grade-5':
     case 'grade-8': {
-      const load = cellOf(inchRow(thread), inchColumns[strength] ?? -1)
+      const load = cellOf(inchRow(thread), inchColumns[strength])
       return load === undefined ? undefined : load * poundForce
     }
     case 'a2-70': {

@@ -9,6 +9,9 @@
 /** A radial size without a height-to-width ratio: the old full profile (recalled: ETRTO, 80 to 82 %). */
 const fullProfile = 0.82
 const inch = 0.0254
+/** Whole inches; road wheels are of 8 to 24. */
+const smallestRim = 8 * inch
+const beyondRims = 25 * inch
 
 export interface TyreSize {
   readonly width: number
@@ -34,8 +37,8 @@ export function readTyre(text: string): TyreSize | undefined {
       width <= 0.4 &&
       aspect >= 0.25 &&
       aspect <= 1.05 &&
-      wheel >= 0.2 &&
-      wheel <= 0.61
+      wheel >= smallestRim &&
+      wheel < beyondRims
     return plausible
       ? {
           width,
@@ -50,7 +53,7 @@ export function readTyre(text: string): TyreSize | undefined {
     /^(\d{2}(?:\.\d+)?)\s*X\s*(\d{1,2}(?:\.\d+)?)\s*-?\s*L?T?\s*R?\s*-?\s*(\d{2})(?!\d)/.exec(size)
   if (flotation) {
     const [diameter = 0, width = 0, rim = 0] = flotation.slice(1).map((part) => Number(part) * inch)
-    return diameter > rim && rim >= 0.2
+    return diameter > rim && rim >= smallestRim
       ? { width, aspect: undefined, rim, diameter, guessed: false }
       : undefined
   }

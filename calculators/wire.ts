@@ -44,7 +44,8 @@ export const classFive: readonly (readonly [area: number, ohmPerKm: number])[] =
  */
 export function flexiblePerMetre(area: number): number {
   const size = area * 1e6
-  const listed = Math.min(Math.max(size, 0.5), 150)
+  const areas = classFive.map(([listedArea]) => listedArea)
+  const listed = Math.min(Math.max(size, Math.min(...areas)), Math.max(...areas))
   return ((logLog(classFive, listed) ?? NaN) / 1000) * (listed / size)
 }
 
@@ -85,7 +86,8 @@ export interface AmpacityTable {
 }
 
 /** `4/0` is −3. */
-const gaugeNumber = (name: string) => (name.endsWith('/0') ? 1 - parseInt(name, 10) : Number(name))
+const gaugeNumber = (name: string) =>
+  name.endsWith('/0') ? 1 - Number(name.slice(0, -2)) : Number(name)
 const byGauge = (
   rows: readonly (readonly [gauge: string, ...amps: number[]])[],
 ): AmpacityTable['rows'] => rows.map(([gauge, ...amps]) => [gaugeArea(gaugeNumber(gauge)), ...amps])

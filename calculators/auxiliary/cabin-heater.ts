@@ -16,7 +16,7 @@ const cartridges = [
 ]
 /** V DC; blade fuses are made for no more. */
 const bladeVolts = 32
-const blades = [...bladeRatings.medium, ...bladeRatings.maxi.filter((rating) => rating > 40)]
+const blades = [...new Set<number>([...bladeRatings.medium, ...bladeRatings.maxi])]
 /** Of the range; common practice. */
 const rangeWatch = 0.2
 /** V DC: a high voltage source above this, FMVSS 305. */
@@ -284,7 +284,7 @@ export const cabinHeater = defineCalculator({
     protection: {
       title: 'Overheating',
       basis:
-        'common practice; published: IEC 60364-4-42, 424.1 (forced-air heating: two independent temperature limits)',
+        'common practice; published: IEC 60364-4-42, 424.1.1 (forced-air heating: two independent temperature limits)',
     },
     range: { title: 'Range', basis: 'common practice' },
   },

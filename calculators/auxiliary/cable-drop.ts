@@ -22,7 +22,7 @@ import {
   tableConditions,
 } from '../wire.ts'
 
-/** Of the supply; published in 12 V wiring tables. */
+/** Of the supply; ABYC E-11 as marine wire charts quote it, the 5 % common practice. */
 const criticalWatch = 0.03
 const criticalStop = 0.05
 const ordinaryStop = 0.1
@@ -211,7 +211,7 @@ export const cableDrop = defineCalculator({
       units: ['%', '%'],
       hard: [20, 100],
       usual: [40, 100],
-      help: 'Recalled for 33 CFR bundles: 70 % with 3 conductors, 60 % with 4 to 6, 50 % with 7 to 24.',
+      help: '33 CFR for bundles at 50 V and more: 70 % with 3 conductors, 60 % with 4 to 6, 50 % with 7 to 24.',
       assume: { value: 100, because: 'it runs as its table supposes' },
     },
     fuse: {
@@ -296,12 +296,13 @@ export const cableDrop = defineCalculator({
   checks: {
     drop: {
       title: 'Voltage drop',
-      basis: 'published: 12 V wiring tables, 3 % critical, 10 % others',
+      basis:
+        'published: ABYC E-11 as marine wire charts quote it, 3 % critical, 10 % others; common practice for 5 %',
     },
     use: { title: 'Current against rating', basis: 'common practice' },
     source: { title: 'Rating with its conditions', basis: 'common practice' },
     fuse: { title: 'Fuse protects the cable', basis: 'common practice' },
-    body: { title: 'Body as return', basis: 'published: 60 V line of FMVSS 305', never: true },
+    body: { title: 'Body as return', basis: 'published: FMVSS 305, S4, 60 V line', never: true },
   },
   hazards: ['wiring-fire'],
   sources: [

@@ -247,10 +247,9 @@ export const keyOffDrain = defineCalculator({
       days: all === undefined || all === 0 ? undefined : usable / all,
       usable,
       largest:
-        list.length === 0 || drain === undefined
+        drain === undefined
           ? undefined
-          : list.reduce((most, row) => ((row.current ?? 0) > (most.current ?? 0) ? row : most))
-              .name,
+          : list.toSorted((a, b) => (b.current ?? 0) - (a.current ?? 0))[0]?.name,
       allowed: Math.max(0, usable / daysPass - own),
       table: list.map((row) => ({
         ...row,

@@ -284,7 +284,8 @@ export const motorCircuit = defineCalculator({
     ignition: { title: 'Load on the ignition switch', basis: 'common practice' },
     drop: {
       title: 'Voltage drop',
-      basis: 'published: 12 V wiring tables, 3 % for pumps, lamps and coils',
+      basis:
+        'published: ABYC E-11 as marine wire charts quote it, 3 %; common practice for which circuits, and for 5 %',
     },
   },
   hazards: ['wiring-fire', 'low-voltage-burns'],
@@ -335,7 +336,9 @@ export const motorCircuit = defineCalculator({
       fuse,
       ampacity,
       largestFuse:
-        ampacity === undefined ? undefined : ratingsBetween(input.style, 0, ampacity).at(-1),
+        ampacity === undefined
+          ? undefined
+          : ratingsBetween(input.style, -Infinity, ampacity).at(-1),
       startRatio,
       shortestTime: Number.isFinite(shortestTime) ? shortestTime : undefined,
       inHand: fuse === undefined ? undefined : fuse * input.loading - input.running,

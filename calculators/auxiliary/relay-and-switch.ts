@@ -126,7 +126,7 @@ type Coil = Inputs['coils'][number]
 const each = ({ resistance, current }: Coil, volts: number) =>
   current ?? (resistance === undefined ? undefined : volts / resistance)
 
-const isUndefined = (value: number | undefined) => value === undefined
+const isGiven = (value: number | undefined) => value !== undefined
 
 export const relayAndSwitch = defineCalculator({
   id: 'relay-and-switch',
@@ -219,9 +219,9 @@ export const relayAndSwitch = defineCalculator({
       return { name: coil.name, current, power: one === undefined ? undefined : one * volts }
     })
     const draws = rows.map(({ current }) => current)
-    const added = draws.some(isUndefined)
-      ? undefined
-      : draws.reduce<number>((sum, current) => sum + (current ?? 0), 0)
+    const added = draws.every(isGiven)
+      ? draws.reduce((sum, current) => sum + current, 0)
+      : undefined
     const total = added === undefined || original === undefined ? undefined : added + original
     return {
       added,

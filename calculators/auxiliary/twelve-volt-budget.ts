@@ -62,8 +62,8 @@ function lasts(from: Battery, amps: number): number | undefined {
   const { battery, capacity, ratedTime, usable, peukert } = from
   if (battery === 'none' || capacity === undefined || amps <= 0) return undefined
   const plain = capacity / amps
-  const rate = battery === 'lfp' ? 1 : (plain / ratedTime) ** (peukert - 1)
-  return usable * plain * Math.min(1, rate)
+  const rate = battery === 'lfp' ? 1 : Math.min(1, (plain / ratedTime) ** (peukert - 1))
+  return usable * plain * rate
 }
 
 export const twelveVoltBudget = defineCalculator({

@@ -70,7 +70,8 @@ function planOf(input: MixInput): Plan | Problem {
   const { volume, strength, amount = 0, wanted, target } = input
   const goal = aim(input)
   if (goal === undefined) return wanted === undefined && target === undefined ? 'no aim' : 'no mix'
-  const left = amount === 0 ? 0 : rest(input)
+  // Of nothing any strength will do.
+  const left = amount === 0 ? goal : rest(input)
   if (left === undefined) return 'unknown rest'
   if (amount > volume) return 'overfull'
   const missing = volume * goal - amount * left
@@ -354,7 +355,7 @@ export const coolantMix = defineCalculator({
     families: { title: 'Mixing families', basis: 'common practice' },
     water: {
       title: 'Water',
-      basis: 'published: machinery manual, chloride 40, sulphate 100, hardness 170 mg/L',
+      basis: 'published: TM 5-3895-383-24, table 15, chloride 40, sulphate 100, hardness 170 mg/L',
     },
   },
   hazards: ['coolant-poison', 'hot-coolant', 'leak-onto-high-voltage'],
@@ -363,6 +364,16 @@ export const coolantMix = defineCalculator({
       title: 'ASHRAE Handbook Fundamentals, tables of inhibited glycol solutions',
       edition: '2001',
       at: 'as stored in the CoolProp repository, commit ea27c639',
+      trust: 'read',
+    },
+    {
+      title:
+        'Heat-transfer fluid makers on the least strength: inhibitors, and growth below a fifth',
+      trust: 'read',
+    },
+    {
+      title: 'TM 5-3895-383-24 and other machinery manuals, water and strength of coolant',
+      at: 'table 15; 40 to 60 % glycol',
       trust: 'read',
     },
     {
@@ -378,7 +389,7 @@ export const coolantMix = defineCalculator({
     const addition = additionOf(input)
     const mix = mixOf(input)
     const at = mix && propertiesOf(mix, input.temperature)
-    const water = propertiesOf({ kind: 'water', strength: 0, basis: 'volume' }, input.temperature)
+    const water = propertiesOf({ ...input, kind: 'water', basis: 'volume' }, input.temperature)
     return {
       concentrate: made?.concentrate,
       water: made?.water,
@@ -454,7 +465,7 @@ export const coolantMix = defineCalculator({
             : margin < freezeMargin
               ? `The mix freezes at ${say(freezing, '°C')} and ${say(coldest, '°C')} is expected: make it stronger.`
               : `The mix freezes at ${say(freezing, '°C')}, ${say(margin, 'K')} below the coldest expected.`,
-        threshold: `at least ${freezeMargin} K below the coldest; stop above it`,
+        threshold: `at least ${say(freezeMargin, 'K', 1)} below the coldest; stop above it`,
       },
       {
         check: 'families',

@@ -275,7 +275,7 @@ export const heatAndRise = defineCalculator({
             : riseLevel === 'pass'
               ? `The coolant leaves ${say(rise, 'K')} warmer.`
               : `The coolant leaves ${say(rise, 'K')} warmer: more flow is needed, or less heat in one loop.`,
-        threshold: `at most ${riseWatch} K; stop above ${riseStop} K`,
+        threshold: `at most ${say(riseWatch, 'K', 1)}; stop above ${say(riseStop, 'K', 2)}`,
       },
       {
         check: 'efficiency',

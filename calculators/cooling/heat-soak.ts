@@ -164,12 +164,12 @@ function after(row: Row, capacity: number, from: number, time: number): number {
   return from + (net(row, from) * time * fading((row.conductance * time) / capacity)) / capacity
 }
 
-/** s until the limit, within the stage. */
+/** s until the limit, within the stage; where it settles below the limit there is no logarithm, so no time. */
 function reaches(row: Row, capacity: number, from: number, limit: number): number | undefined {
   if (from >= limit) return 0
   const rate = net(row, from)
   const share = (row.conductance * (limit - from)) / rate
-  if (!(rate > 0) || share >= 1) return undefined
+  if (!(rate > 0)) return undefined
   const time = ((limit - from) * capacity * stretched(share)) / rate
   return time <= row.duration ? time : undefined
 }
@@ -292,7 +292,7 @@ export const heatSoak = defineCalculator({
     const T = (value: number | undefined) => say(value, '°C')
     const peakLevel: Level = peak >= limit ? 'stop' : peak > limit - limitMargin ? 'watch' : 'pass'
     const endless = input.stages.filter(
-      (row) => (settles(row) ?? (row.heat > 0 ? Infinity : 0)) >= limit,
+      (row) => (settles(row) ?? (row.heat > 0 ? Infinity : -Infinity)) >= limit,
     )
     const [worst] = [...endless].sort((a, b) => (settles(b) ?? Infinity) - (settles(a) ?? Infinity))
     const settled = worst && settles(worst)
@@ -303,7 +303,7 @@ export const heatSoak = defineCalculator({
         text:
           peakLevel === 'stop'
             ? `It reaches ${T(limit)} after ${say(toLimit, 'min')}, in “${limitStage}”, and would get to ${T(peak)}: it cuts back. More conductance, less power there, or a shorter stage.`
-            : `It is hottest at ${T(peak)} (${peakStage})${peakLevel === 'watch' ? ': within 10 K of its limit. A hotter day takes that' : ''}.`,
+            : `It is hottest at ${T(peak)} (${peakStage})${peakLevel === 'watch' ? `: within ${say(limitMargin, 'K', 2)} of its limit. A hotter day takes that` : ''}.`,
         threshold: `at most ${T(limit - limitMargin)} (watch), below ${T(limit)} (stop)`,
       },
       {

@@ -153,14 +153,12 @@ const clampsFor = (diameter: number) =>
     }))
     .filter(({ closed, opens }) => closed >= 0 && opens >= 0)
 
-/** The smallest with a reserve at both ends, else the one with the most. */
+/** The smallest with a reserve at both ends; else, at the ends of the table, the one that reaches. */
 function bestClamp(diameter: number) {
   const share = ({ closed, opens }: { closed: number; opens: number }) =>
     Math.min(closed, opens) / (closed + opens)
   const fitting = clampsFor(diameter)
-  const best =
-    fitting.find((clamp) => share(clamp) >= clampReserve) ??
-    fitting.toSorted((a, b) => share(b) - share(a))[0]
+  const best = fitting.find((clamp) => share(clamp) >= clampReserve) ?? fitting[0]
   return best && { ...best, share: share(best) }
 }
 

@@ -12,6 +12,9 @@ import type { Level } from '../define.ts'
 const kelvin = (celsius: number): number => celsius + 273.15
 const fahrenheit = (degrees: number): number => kelvin((degrees - 32) / 1.8)
 
+/** A clamp's place behind the bead, m; common practice. */
+const behindBead = [3e-3, 6e-3] as const
+
 /** Kelvin. PVC and silicone pass: common practice. EPDM 125 °C and silicone 175 °C: SAE J20, classes D and A. */
 const bands = {
   pvc: [kelvin(40), kelvin(50)],
@@ -329,14 +332,15 @@ export const hoseSuitability = defineCalculator({
         : `${say(sheet, '°C')}, by its sheet (stop)`
 
     const { derate, margin, usablePressure: usable } = output
-    const fromTable = material === 'pvc' && input.sheetDerate === undefined && derate !== 1
+    // A temperature typed in °F is not the table's to the last bit.
+    const weaker = derate !== undefined && derate < 1 - 1e-9
+    const fromTable = material === 'pvc' && input.sheetDerate === undefined && weaker
     const deratingLevel: Level = derate === undefined ? 'unknown' : fromTable ? 'watch' : 'pass'
 
     const loop = say(output.loopPressure, 'kPa')
     const idle = output.loopPressure === 0
-    const pressureLevel: Level = idle
-      ? 'unknown'
-      : margin === undefined
+    const pressureLevel: Level =
+      margin === undefined
         ? 'unknown'
         : margin >= marginWanted.pass
           ? 'pass'
@@ -361,7 +365,7 @@ export const hoseSuitability = defineCalculator({
               ? 'Without a bead the hose creeps off: have a bead rolled, or fit beaded spigots.'
               : clamp === 'fitting'
                 ? 'A fitting holds it: use the one its sheet names.'
-                : 'This kind of clamp keeps its grip; set it 3 to 6 mm behind the bead.'
+                : `This kind of clamp keeps its grip; set it ${say(behindBead[0], 'mm', 1)} to ${say(behindBead[1], 'mm', 1)} behind the bead.`
     const dripLevel = (
       { none: 'pass', shielded: 'watch', open: 'stop', unknown: 'unknown' } as const
     )[input.drip]

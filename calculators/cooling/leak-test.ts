@@ -232,7 +232,7 @@ export const leakTest = defineCalculator({
           watch: `${kPa(start)} is within the ratings and more than a coolant loop is commonly tested at.`,
           pass: `${kPa(start)} is within every rating.`,
         }[ratingLevel],
-        threshold: `at most the weakest rating and the cap (stop), and 100 kPa (watch)${limit === undefined ? '' : `: here ${kPa(limit)}`}`,
+        threshold: `at most the weakest rating and the cap (stop), and ${kPa(usualMost)} (watch)${limit === undefined ? '' : `: here ${kPa(limit)}`}`,
       },
       {
         check: 'loss',
@@ -262,7 +262,7 @@ export const leakTest = defineCalculator({
           apart <= steadyWithin
             ? `The temperature changed by ${say(apart, 'K', 2)}.`
             : `The temperature changed by ${say(apart, 'K', 2)}: the correction is larger than the leak looked for. Wait until it is steady.`,
-        threshold: 'at most 5 K between the readings',
+        threshold: `at most ${say(steadyWithin, 'K', 1)} between the readings`,
       },
     ]
   },

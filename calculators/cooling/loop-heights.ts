@@ -366,7 +366,7 @@ export const loopHeights = defineCalculator({
             : level.margin >= tankAbove
               ? `${describe(level)}, the highest other point.`
               : `${describe(level)}: air will stay there. Raise the tank or lower the hose.`,
-        threshold: 'at least 50 mm above (watch), 0 mm (stop)',
+        threshold: `at least ${say(tankAbove, 'mm', 1)} above (watch), ${say(0, 'mm', 1)} (stop)`,
       },
       {
         check: 'slopes',
@@ -381,7 +381,7 @@ export const loopHeights = defineCalculator({
               : named === bled
                 ? `${describe(named)}; it has a bleed: open it again after parking so. ${leaning}`
                 : `${describe(named)}: air can move there. Move the tank towards it, raise the tank, or fit a bleed there. ${leaning}`,
-        threshold: `on ${say(input.slope, '%')} either way at least 50 mm above (watch), 0 mm (stop; watch at a bleed)`,
+        threshold: `on ${say(input.slope, '%')} either way at least ${say(tankAbove, 'mm', 1)} above (watch), ${say(0, 'mm', 1)} (stop; watch at a bleed)`,
       },
       {
         check: 'pump',
@@ -394,7 +394,7 @@ export const loopHeights = defineCalculator({
             : pumpLevel === 'pass'
               ? `${describe(pump)}, at its least.`
               : `${describe(pump)}, at its least: the pump may draw air and run dry. Mount it lower or raise the tank.`,
-        threshold: 'pump at least 150 mm below the low mark (watch), 50 mm (stop)',
+        threshold: `pump at least ${say(pumpBelow.pass, 'mm', 2)} below the low mark (watch), ${say(pumpBelow.stop, 'mm', 1)} (stop)`,
       },
       {
         check: 'crests',

@@ -20,9 +20,9 @@ import {
   type Liquid,
   type Regime,
 } from '../friction.ts'
+import { crossing, loopDrop, loopOf, type Loop, type Part } from '../loop.ts'
 import type { Mark } from '../plot.ts'
 import { atSpeed, parabola, throughPoints, type CurvePoint, type PumpCurve } from '../pump-curve.ts'
-import { findRoot } from '../solve.ts'
 import { heeding, wrongWay } from '../wrong-way.ts'
 
 const elbowK = 1.5
@@ -50,12 +50,7 @@ interface LoopInput {
   readonly hoses: readonly HoseRow[] | undefined
   readonly roughness: number
   readonly parts:
-    | readonly {
-        readonly name: string
-        readonly drop: number
-        readonly referenceFlow: number
-        readonly minimumFlow: number | undefined
-      }[]
+    | readonly (Part & { readonly name: string; readonly minimumFlow: number | undefined })[]
     | undefined
   readonly shutOff: number | undefined
   readonly freeFlow: number | undefined
@@ -108,52 +103,27 @@ function curveOf(input: LoopInput): PumpCurve | Problem {
   return atSpeed(curve, workingVoltage / ratedVoltage)
 }
 
-function partDrop(part: { drop: number; referenceFlow: number }, flow: number): number {
+function partDrop(part: Part, flow: number): number {
   return part.drop * (flow / part.referenceFlow) ** 2
 }
 
-/** `thicker`: how far the drop of the parts is raised for viscosity. */
-function loopDrop(
-  input: LoopInput,
-  liquid: Liquid,
-  flow: number,
-  as: Regime = 'between',
-  thicker = 1,
-): number {
-  const inHoses = (input.hoses ?? []).map(
-    (row) => hoseDrop(hoseOf(row, input.roughness), flow, liquid, as) ?? NaN,
-  )
-  const inParts = (input.parts ?? []).map((part) => thicker * partDrop(part, flow))
-  return [...inHoses, ...inParts].reduce((sum, drop) => sum + drop, 0)
+function loopIn(input: LoopInput, liquid: Liquid, as: Regime = 'between'): Loop {
+  const hoses = (input.hoses ?? []).map((row) => hoseOf(row, input.roughness))
+  return loopOf(hoses, input.parts ?? [], liquid, as)
 }
 
-function crossing(
+/** `thicker`: how far the drop of the parts is raised for viscosity. */
+function flowIn(
   input: LoopInput,
-  temperature: number,
+  curve: PumpCurve | Problem,
+  liquid: Liquid | undefined,
   as: Regime = 'between',
   thicker = 1,
 ): number | Problem {
-  const curve = curveOf(input)
   if (typeof curve === 'string') return curve
-  const liquid = liquidAt(input, temperature)
   if (liquid === undefined) return 'no liquid'
-  const spare = (flow: number): number =>
-    curve.at(flow) - loopDrop(input, liquid, flow, as, thicker)
-  if (loopDrop(input, liquid, curve.highest) === 0) return 'no loop'
-  if (spare(curve.lowest) < 0) return 'before'
-  if (spare(curve.highest) > 0) return 'beyond'
-  return findRoot(spare, curve.lowest, curve.highest) ?? 'not settled'
-}
-
-/** Least flow at a cold start: hoses turbulent where in doubt, parts resisting with viscosity. */
-function coldest(
-  input: LoopInput & { temperature: number; coldTemperature: number },
-): number | undefined {
-  const warm = liquidAt(input, input.temperature)
-  const cold = liquidAt(input, input.coldTemperature)
-  if (warm === undefined || cold === undefined) return undefined
-  const thicker = Math.max(1, cold.viscosity / warm.viscosity)
-  return known(crossing(input, input.coldTemperature, 'turbulent', thicker))
+  const loop = loopIn(input, liquid, as)
+  return crossing(curve, { ...loop, parts: loop.parts * thicker })
 }
 
 function known(flow: number | Problem): number | undefined {
@@ -440,14 +410,18 @@ export const pumpAndLoop = defineCalculator({
 
   compute(input) {
     const { hoses = [], parts = [], roughness, temperature } = input
-    const flow = known(crossing(input, temperature))
+    const curve = curveOf(input)
     const liquid = liquidAt(input, temperature)
+    const cold = liquidAt(input, input.coldTemperature)
+    const flow = known(flowIn(input, curve, liquid))
+    // Cold, at the least: hoses turbulent where in doubt, parts resisting with viscosity.
+    const thicker = liquid && cold && Math.max(1, cold.viscosity / liquid.viscosity)
     const uncertain =
       flow !== undefined &&
       liquid !== undefined &&
       hoses.some(({ bore }) => isUncertain(reynoldsIn(bore, flow, liquid)))
     const end = (as: Regime): number | undefined =>
-      uncertain ? known(crossing(input, temperature, as)) : flow
+      uncertain ? known(flowIn(input, curve, liquid, as)) : flow
     const fastest = narrowest(hoses)
     const slowest = hoses.length === 0 ? undefined : Math.max(...hoses.map(({ bore }) => bore))
     const velocity = (bore: number | undefined): number | undefined =>
@@ -462,7 +436,7 @@ export const pumpAndLoop = defineCalculator({
             })),
             ...parts.map((part) => ({ name: part.name, drop: partDrop(part, flow) })),
           ]
-    const pressure = flow && liquid && loopDrop(input, liquid, flow)
+    const pressure = flow && liquid && loopDrop(loopIn(input, liquid), flow)
     return {
       flow,
       flowLow: end('turbulent'),
@@ -472,8 +446,8 @@ export const pumpAndLoop = defineCalculator({
       slowestVelocity: velocity(slowest),
       suctionVelocity: velocity(narrowest(hoses.filter(({ leg }) => leg === 'suction'))),
       reynolds: flow && liquid && fastest && reynoldsIn(fastest, flow, liquid),
-      coldFlow: known(crossing(input, input.coldTemperature)),
-      coldFlowLow: coldest(input),
+      coldFlow: known(flowIn(input, curve, cold)),
+      coldFlowLow: thicker && known(flowIn(input, curve, cold, 'turbulent', thicker)),
       largestRestriction: [...drops].sort((a, b) => (b.drop ?? 0) - (a.drop ?? 0))[0]?.name,
       shares: drops.map(({ name, drop }) => ({
         name,
@@ -511,12 +485,12 @@ export const pumpAndLoop = defineCalculator({
           : share < 1
             ? 'watch'
             : 'pass'
-    const problem = crossing(input, temperature)
     const ratio =
       ratedVoltage === undefined || workingVoltage === undefined ? 1 : workingVoltage / ratedVoltage
     const farOff = ratio < speedRange[0] || ratio > speedRange[1]
     const cold = coolantFinding(coolant, coldTemperature, say)
     const liquid = liquidAt(input, temperature)
+    const problem = flow ?? flowIn(input, curveOf(input), liquid)
     const hoses = input.hoses ?? []
     const between =
       flow === undefined || liquid === undefined
@@ -567,7 +541,7 @@ export const pumpAndLoop = defineCalculator({
             : slowestVelocity < velocityLow
               ? `${speed(slowestVelocity)} in the slowest hose may not carry bubbles down: bleed its high points.`
               : `${speed(slowestVelocity)} in the slowest hose carries bubbles.`,
-        threshold: `at least ${velocityLow} m/s`,
+        threshold: `at least ${say(velocityLow, 'm/s', 1)}`,
       },
       {
         check: 'velocityHigh',
@@ -578,7 +552,7 @@ export const pumpAndLoop = defineCalculator({
             : velocity > velocityHigh
               ? `${speed(velocity)} in the fastest hose wastes pressure: a larger bore.`
               : `${speed(velocity)} in the fastest hose is moderate.`,
-        threshold: `at most ${velocityHigh} m/s`,
+        threshold: `at most ${say(velocityHigh, 'm/s', 1)}`,
       },
       {
         check: 'suction',
@@ -589,7 +563,7 @@ export const pumpAndLoop = defineCalculator({
             : suctionVelocity > suctionWatch
               ? `${speed(suctionVelocity)} into the pump draws air: a larger or shorter hose.`
               : `${speed(suctionVelocity)} into the pump is slow enough.`,
-        threshold: `at most ${suctionWatch} m/s; stop above ${suctionStop} m/s`,
+        threshold: `at most ${say(suctionWatch, 'm/s', 2)}; stop above ${say(suctionStop, 'm/s', 2)}`,
       },
       {
         check: 'coldStart',
@@ -689,8 +663,9 @@ export const pumpAndLoop = defineCalculator({
     )
     const loopAt = (temperature: number): readonly (readonly [number, number | undefined])[] => {
       const liquid = liquidAt(input, temperature)
+      const loop = liquid && loopIn(input, liquid)
       return flows.map((x) => {
-        const y = liquid && loopDrop(input, liquid, x)
+        const y = loop && loopDrop(loop, x)
         return [x, y === undefined || y > 1.2 * top ? undefined : y] as const
       })
     }

@@ -213,6 +213,7 @@ export const pumpInlet = defineCalculator({
   validity: [
     'The vapour pressure is that of water. Glycol boils later: at 50 % by volume its vapour pressure is about three quarters of that, so this is the careful end.',
     'The air’s pressure is the standard atmosphere’s; weather takes or gives 3 %.',
+    'The pressure at the inlet is that of the coolant brought to rest; flowing past, it is lower by ρv²/2, which is 0.5 kPa at 1 m/s and 2 kPa at 2 m/s.',
     'The pump is taken to draw from the tank through one hose. Where the tank joins the loop elsewhere, the loss is that between its joint and the pump.',
   ],
   checks: {
@@ -300,7 +301,7 @@ export const pumpInlet = defineCalculator({
             : suctionLevel === 'pass'
               ? `The inlet stands at ${say(gauge, 'kPa gauge')} with the cap open: nothing is sucked in.`
               : `The inlet stands at ${say(gauge, 'kPa gauge')} with the cap open: it ${suctionLevel === 'stop' ? 'collapses soft hose and ' : ''}draws air past clamps and seals. Spring-supported hose, a wider bore, a higher tank.`,
-        threshold: 'at least 0 kPa gauge (watch), −20 kPa gauge (stop)',
+        threshold: `at least ${say(0, 'kPa gauge', 1)} (watch), ${say(suctionStop, 'kPa gauge', 1)} (stop)`,
       },
       { check: 'coolant', ...coolantFinding(coolant, input.temperature, say) },
     ]

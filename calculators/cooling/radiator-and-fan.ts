@@ -271,7 +271,7 @@ function exchange(velocity: number, factor: number, input: Inputs, setup: Omit<S
   const transfer = factor * modelTransfer(velocity, input)
   // Beyond that many units more surface changes nothing that matters.
   const units = Math.min(transfer / least, mostTransferUnits)
-  const effectiveness = crossflowEffectiveness(units, least / Math.max(air, setup.capacity)) ?? 0
+  const effectiveness = crossflowEffectiveness(units, least / Math.max(air, setup.capacity)) ?? NaN
   return { transfer, effectiveness, conductance: effectiveness * least }
 }
 
@@ -370,9 +370,9 @@ function worstOf(output: {
   readonly table: readonly { readonly partInlet: number | undefined }[]
   readonly worstInlet: number | undefined
 }): number {
-  return output.worstInlet === undefined
-    ? -1
-    : output.table.findIndex(({ partInlet }) => partInlet === output.worstInlet)
+  return output.table.findIndex(
+    ({ partInlet }) => partInlet !== undefined && partInlet === output.worstInlet,
+  )
 }
 
 const temperature = (label: string, symbol: string) =>
@@ -515,7 +515,7 @@ export const radiatorAndFan = defineCalculator({
     const wanting = still.filter(
       ({ partInlet }) => partInlet !== undefined && partInlet > input.inletLimit - inHandWanted,
     )
-    const heat = wanting.length > 0 ? Math.max(...wanting.map((one) => one.heat)) : stillest?.heat
+    const heat = stillest && Math.max(stillest.heat, ...wanting.map((one) => one.heat))
     const needed =
       setup === undefined || heat === undefined ? undefined : velocityFor(heat, input, setup)
     return {
@@ -565,8 +565,8 @@ export const radiatorAndFan = defineCalculator({
     const reached = `In the case “${worstCase}” the coolant reaches the part at ${say(worstInlet, '°C')}, limit ${limit}`
     const remedy =
       faceVelocityNeeded === undefined
-        ? 'No face velocity up to 8 m/s is enough: take a larger core or more coolant flow.'
-        : `A face velocity of ${say(faceVelocityNeeded, 'm/s')} would keep 10 K in hand.`
+        ? `No face velocity up to ${say(fastest, 'm/s', 1)} is enough: take a larger core or more coolant flow.`
+        : `A face velocity of ${say(faceVelocityNeeded, 'm/s')} would keep ${say(inHandWanted, 'K', 2)} in hand.`
 
     const worst = input.cases[worstOf(output)]
     const doubted =
@@ -591,7 +591,7 @@ export const radiatorAndFan = defineCalculator({
               : inletLevel === 'watch'
                 ? `${reached}: only ${say(inHand, 'K')} in hand. Measure on the worst hill, or fit a fan. ${remedy}`
                 : `${reached}: too hot. ${remedy}`,
-        threshold: `at most ${say(input.inletLimit - inHandWanted, '°C')}, 10 K below the limit (watch); below ${limit} (stop)`,
+        threshold: `at most ${say(input.inletLimit - inHandWanted, '°C')}, ${say(inHandWanted, 'K', 2)} below the limit (watch); below ${limit} (stop)`,
       },
       {
         check: 'fan',

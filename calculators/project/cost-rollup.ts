@@ -5,6 +5,7 @@
  * aside is held against what is still to be paid, because what is paid cannot surprise any more.
  */
 import { defineCalculator, type Finding, type InputValues, type Say } from '../define.ts'
+import { eitherWay } from '../either-way.ts'
 
 /** Set aside over still to pay; common practice. */
 const asideWatch = 0.15
@@ -216,7 +217,7 @@ export const costRollup = defineCalculator({
           share: spending === 0 ? undefined : spent / spending,
         }
       })
-    const most = Math.max(...byPhase.map((row) => row.share ?? 0))
+    const most = Math.max(...byPhase.flatMap(({ share }) => share ?? []))
     return {
       total,
       paid,
@@ -228,7 +229,7 @@ export const costRollup = defineCalculator({
       left: input.budget === undefined ? undefined : input.budget - total - input.setAside,
       perEnergy: input.energy === undefined ? undefined : total / input.energy,
       perRange: input.range === undefined ? undefined : total / input.range,
-      dearest: most === 0 ? undefined : byPhase.find(({ share }) => share === most)?.name,
+      dearest: byPhase.find(({ share }) => share === most)?.name,
       byPhase,
     }
   },
@@ -282,7 +283,7 @@ export const costRollup = defineCalculator({
     return [
       `T = P + O + L − S = ${us(output.paid)} + ${us(output.ordered)} + ${us(output.planned)} − ${us(output.sold)} = ${us(output.total)}`,
       `R = O + L = ${us(output.toCome)}; C/R = ${us(input.setAside)} / ${us(output.toCome)} = ${say(output.asideShare, '%')}`,
-      `T/E = ${say(output.perEnergy, 'US$/kWh')}; T/r = ${say(output.perRange, 'US$/km')} (${say(output.perRange, 'US$/mi')})`,
+      `T/E = ${say(output.perEnergy, 'US$/kWh')}; T/r = ${eitherWay(say(output.perRange, 'US$/km'), say(output.perRange, 'US$/mi'))}`,
     ]
   },
   plot(_input, output) {

@@ -402,15 +402,15 @@ export const predictionCheck = defineCalculator({
       const { error: off, spread = 0 } = output
       if (off === undefined)
         return { level: 'unknown', text: 'A prediction of nothing cannot be compared: enter it.' }
-      const size = Math.abs(off)
-      const words = `Measured is ${say(size, '%')} ${off < 0 ? 'under' : 'over'} the prediction, ± ${say(spread, '%')}`
-      if (spread > size && size + spread > errorWatch * hair)
+      const away = Math.abs(off)
+      const words = `Measured is ${say(away, '%')} ${off < 0 ? 'under' : 'over'} the prediction, ± ${say(spread, '%')}`
+      if (spread > away && away + spread > errorWatch * hair)
         return {
           level: 'unknown',
           text: `${words}: the ± is larger than the difference, so this instrument cannot tell. Read again with a better one, or more often.`,
         }
-      if (size <= errorWatch * hair) return { level: 'pass', text: `${words}.` }
-      return size <= errorStop * hair
+      if (away <= errorWatch * hair) return { level: 'pass', text: `${words}.` }
+      return away <= errorStop * hair
         ? {
             level: 'watch',
             text: `${words}: put the reading in the prediction’s place and work again what rests on it.`,

@@ -1,7 +1,8 @@
 /**
  * The ratings blade fuses come in, by style.
  *
- * In: nothing. Out: A, smallest first. Recalled from ISO 8820-3: a maker's list may have more.
+ * In: nothing. Out: A, smallest first, as trade lists give them; ISO 8820-3 was not at hand. Maxi fuses
+ * of 25, 35, 100 and 120 A are in some lists and not in others, and are left out.
  */
 import type { Table } from './define.ts'
 
@@ -19,8 +20,8 @@ const all = (): readonly number[] => [...new Set<number>([...medium, ...mini, ..
 export const bladeFuseRatings: Table = {
   id: 'blade-fuse-ratings',
   title: 'Ratings of blade fuses',
-  source: 'ISO 8820-3, road vehicles, fuse-links with tabs (blade type), types F, C and E',
-  trust: 'recalled',
+  source: 'Trade lists of blade fuses: mini, medium and maxi (types F, C and E of ISO 8820-3)',
+  trust: 'read',
   columns: [
     { label: 'Mini (F)', unit: 'A' },
     { label: 'Medium (C)', unit: 'A' },

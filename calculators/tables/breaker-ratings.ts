@@ -1,7 +1,7 @@
 /**
  * Circuit breaker ratings: North American and IEC.
  *
- * In: nothing. Out: A, smallest first. Recalled lists; a breaker of 20 A carries 16 A for hours.
+ * In: nothing. Out: A, smallest first. A breaker of 20 A carries 16 A for hours.
  */
 import type { Table } from './define.ts'
 
@@ -16,7 +16,7 @@ export const breakers: Table = {
   id: 'breaker-ratings',
   title: 'Ratings of circuit breakers',
   source: 'NEC 240.6(A), to 125 A; IEC 60898-1, preferred values',
-  trust: 'recalled',
+  trust: 'read',
   columns: [
     { label: 'North America', unit: 'A' },
     { label: 'IEC', unit: 'A' },

@@ -512,12 +512,12 @@ export const cellCurrent = defineCalculator({
       {
         check: 'temperature',
         ...temperature(),
-        threshold: `at most 45 °C (watch), ${say(input.hottest, '°C')} (stop)`,
+        threshold: `at most ${say(warmWatch, '°C', 2)} (watch), ${say(input.hottest, '°C')} (stop)`,
       },
       {
         check: 'resistance',
         ...resistance(),
-        threshold: 'read no more than 10 K above the cell’s temperature (watch)',
+        threshold: `read no more than ${say(colder, 'K', 2)} above the cell’s temperature (watch)`,
       },
     ]
   },

@@ -408,7 +408,7 @@ export const cellHeating = defineCalculator({
     const limit = degrees(input.chargeFrom)
     const absurd: Said = {
       level: 'stop',
-      text: 'On paper the cells pass 150 °C: this current is far too high for them.',
+      text: `On paper the cells pass ${degrees(beyond)}: this current is far too high for them.`,
     }
     // Charging is the narrower of the two on every sheet.
     const limits = wrongWay(
@@ -508,12 +508,12 @@ export const cellHeating = defineCalculator({
       {
         check: 'arrival',
         ...arrival(),
-        threshold: `at least 5 K above ${limit} (watch), at least ${limit} (stop)`,
+        threshold: `at least ${say(arrivalMargin, 'K', 1)} above ${limit} (watch), at least ${limit} (stop)`,
       },
       {
         check: 'hot',
         ...hot(),
-        threshold: `at most 45 °C (watch), ${degrees(input.hottest)} (stop)`,
+        threshold: `at most ${say(warmWatch, '°C', 2)} (watch), ${degrees(input.hottest)} (stop)`,
       },
       {
         check: 'cold',
@@ -523,7 +523,7 @@ export const cellHeating = defineCalculator({
       {
         check: 'resistance',
         ...resistance(),
-        threshold: 'a reading within 10 K of start and arrival, or readings round them (watch)',
+        threshold: `a reading within ${say(resistanceSpan, 'K', 2)} of start and arrival, or readings round them (watch)`,
       },
     ]
   },

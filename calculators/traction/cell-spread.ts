@@ -30,16 +30,17 @@ interface Cell {
 }
 type Reading = 'charge' | 'discharge' | 'capacity'
 
-const given = (cells: readonly Cell[], of: Reading): readonly number[] =>
-  cells.flatMap((cell) => cell[of] ?? [])
-
-/** Highest less lowest; undefined unless every cell was read. */
-function spreadOf(cells: readonly Cell[], of: Reading): number | undefined {
-  const values = given(cells, of)
-  return values.length < cells.length ? undefined : Math.max(...values) - Math.min(...values)
+/** Undefined unless every cell was read: one that was not may be the worst. */
+function given(cells: readonly Cell[], of: Reading): readonly number[] | undefined {
+  const values = cells.flatMap((cell) => cell[of] ?? [])
+  return values.length < cells.length ? undefined : values
 }
 
-const least = (values: readonly number[]) => (values.length === 0 ? undefined : Math.min(...values))
+/** Highest less lowest. */
+function spreadOf(cells: readonly Cell[], of: Reading): number | undefined {
+  const values = given(cells, of)
+  return values && Math.max(...values) - Math.min(...values)
+}
 
 export const cellSpread = defineCalculator({
   id: 'cell-spread',
@@ -226,23 +227,23 @@ export const cellSpread = defineCalculator({
     const { cells, rated } = input
     const rests = cells.map(({ rest }) => rest)
     const mean = rests.reduce((sum, rest) => sum + rest, 0) / rests.length
-    const packCapacity =
-      spreadOf(cells, 'capacity') === undefined ? undefined : least(given(cells, 'capacity'))
+    const capacities = given(cells, 'capacity')
+    const packCapacity = capacities && Math.min(...capacities)
     const lowest = (of: Reading) => {
-      const bottom = least(given(cells, of))
-      return bottom === undefined ? undefined : cells.find((cell) => cell[of] === bottom)
+      const values = given(cells, of)
+      return values && cells[values.indexOf(Math.min(...values))]
     }
-    const top = Math.max(...cells.map(({ charge, rest }) => charge ?? rest))
+    const tops = given(cells, 'charge') ?? rests
     return {
       restSpread: Math.max(...rests) - Math.min(...rests),
       chargeSpread: spreadOf(cells, 'charge'),
       dischargeSpread: spreadOf(cells, 'discharge'),
       weakest: (
-        (packCapacity === undefined ? undefined : lowest('capacity')) ??
+        lowest('capacity') ??
         lowest('discharge') ??
-        cells.find(({ rest }) => rest === Math.min(...rests))
+        cells[rests.indexOf(Math.min(...rests))]
       )?.name,
-      fullest: cells.find(({ charge, rest }) => (charge ?? rest) === top)?.name,
+      fullest: cells[tops.indexOf(Math.max(...tops))]?.name,
       packCapacity,
       health: packCapacity === undefined || rated === undefined ? undefined : packCapacity / rated,
       list: cells.map(({ name, rest, capacity }) => ({

@@ -13,7 +13,7 @@ import { chargeCableRows } from '../tables/charge-cable-codes.ts'
 const continuousShare = 0.8
 /** Of a code resistor's nominal value; common practice. */
 const codeSpread = 0.1
-/** V at the vehicle end; recalled: IEC 61851-1, ±1 V. */
+/** V at the vehicle end; IEC 61851-1 and SAE J1772, whose own limits lie within the ±1 V (recalled). */
 const states = [
   ['A', 12, 'no vehicle seen'],
   ['B', 9, 'connected, not asking'],
@@ -179,15 +179,22 @@ export const chargePilot = defineCalculator({
     'The proximity of the North American inlet tells that the plug is latched, not a current: take its cable as fixed.',
   ],
   checks: {
-    duty: { title: 'Pilot duty', basis: 'published: IEC 61851-1, duty and available current' },
+    duty: {
+      title: 'Pilot duty',
+      basis: 'published: IEC 61851-1 (2017), annex A, duty and available current',
+    },
     code: {
       title: 'Cable code',
-      basis: 'published: IEC 61851-1, current coding of the cable; 10 % common practice',
+      basis:
+        'published: IEC 61851-1 (2017), annex B, current coding of the cable; 10 % common practice',
     },
-    state: { title: 'Vehicle state', basis: 'recalled: IEC 61851-1, pilot voltages ±1 V' },
+    state: {
+      title: 'Vehicle state',
+      basis: 'published: IEC 61851-1 (2017), annex A, 12, 9, 6 and 3 V; ±1 V recalled',
+    },
     setting: {
       title: 'Charger setting',
-      basis: 'published: IEC 61851-1; NEC 625.41 for the breaker',
+      basis: 'published: IEC 61851-1 (2017), annexes A and B; NEC 625.41 (2017) for the breaker',
     },
   },
   hazards: ['earth-and-residual-current', 'wiring-fire', 'high-voltage'],
@@ -202,7 +209,13 @@ export const chargePilot = defineCalculator({
       at: 'resistor, window, A',
       trust: 'read',
     },
-    { title: 'IEC 61851-1, pilot voltages of the vehicle states', trust: 'recalled' },
+    {
+      title:
+        'IEC 61851-1 and SAE J1772, states of the pilot, as quoted in a design guide for chargers',
+      at: '12, 9, 6 and 3 V',
+      trust: 'read',
+    },
+    { title: 'IEC 61851-1, ±1 V about each pilot voltage', trust: 'recalled' },
   ],
   compute(input) {
     const read = input.duty === undefined ? undefined : pilotCurrent(input.duty)

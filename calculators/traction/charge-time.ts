@@ -287,13 +287,13 @@ export const chargeTime = defineCalculator({
       at: '10 A for hours; sockets for vehicles marked EV',
       trust: 'read',
     },
-    { title: 'NEC 240.6(A) and IEC 60898-1, breaker sizes', trust: 'recalled' },
+    { title: 'NEC 240.6(A) and IEC 60898-1, breaker sizes', trust: 'read' },
   ],
   compute(input) {
     const part = input.energy * (input.to - input.from)
-    const wall = part > 0 ? part / input.efficiency : undefined
+    const wall = input.to > input.from ? part / input.efficiency : undefined
     const drawn = input.power / (input.volts * (input.phases === 'three' ? Math.sqrt(3) : 1))
-    const current = Math.max(drawn, input.plate ?? 0)
+    const current = Math.max(drawn, input.plate ?? drawn)
     const continuous = continuousShare * input.breaker
     return {
       time: wall === undefined ? undefined : wall / input.power + input.tail,
@@ -412,7 +412,7 @@ export const chargeTime = defineCalculator({
       `0.8 I_breaker = 0.8 × ${exactly(say, input.breaker, 'A')} = ${say(output.continuous, 'A')}`,
     ]
   },
-  moreHazards: (input) => ((input.packVoltage ?? 61) > 60 ? ['high-voltage'] : []),
+  moreHazards: (input) => ((input.packVoltage ?? Infinity) > 60 ? ['high-voltage'] : []),
   examples: [
     {
       name: '40 kWh from 20 to 80 % at 7.36 kW',

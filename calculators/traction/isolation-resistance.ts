@@ -44,13 +44,11 @@ function twoVoltmeters(read: Readings) {
   const lower = Math.min(negative, positive)
   if (withResistor > higher || higher > (1 + agreement) * packVoltage) return { agrees: false }
   const smaller = resistor * packVoltage * (1 / withResistor - 1 / higher)
-  // The meter lies across the other leak while the higher voltage is read.
-  const across = Math.max(0, packVoltage - higher) / (smaller * higher)
-  const other = Math.max(0, across - 1 / meter)
-  const expected =
-    smaller > 0
-      ? (packVoltage * other) / (other + 1 / smaller + 1 / meter)
-      : Math.max(0, packVoltage - higher)
+  // Conductances, in that of the smaller leak, which may be a dead short. The meter lies across the
+  // other leak while the higher voltage is read.
+  const across = smaller / meter
+  const other = Math.max(0, (packVoltage - higher) / higher - across)
+  const expected = (packVoltage * other) / (other + 1 + across)
   return { agrees: Math.abs(expected - lower) <= agreement * packVoltage, smaller, expected }
 }
 
@@ -251,13 +249,16 @@ export const isolationResistance = defineCalculator({
   ],
   checks: {
     isolation: { title: 'Isolation per volt', basis: 'published: UN R100, 5.1.3', never: true },
-    coverage: { title: 'Whole circuit connected', basis: 'published: UN R100, isolation annex' },
-    readings: { title: 'Readings agree', basis: 'published: UN R100, isolation annex' },
+    coverage: {
+      title: 'Whole circuit connected',
+      basis: 'published: UN R100 (02 series), annex 4A',
+    },
+    readings: { title: 'Readings agree', basis: 'common practice' },
     resistor: {
       title: 'Known resistor',
-      basis: 'published: UN R100, isolation annex; common practice',
+      basis: 'published: UN R100 (02 series), annex 4A; common practice',
     },
-    meter: { title: 'Voltmeter', basis: 'published: UN R100, isolation annex' },
+    meter: { title: 'Voltmeter', basis: 'published: UN R100 (02 series), annex 4A' },
     tester: { title: 'Insulation tester voltage', basis: 'common practice' },
     newBuild: { title: 'Level of a new build', basis: 'common practice' },
   },
@@ -271,7 +272,7 @@ export const isolationResistance = defineCalculator({
   sources: [
     {
       title: 'UN Regulation No. 100',
-      at: '5.1.3 and the annex on measuring isolation',
+      at: '5.1.3 and the annex on measuring isolation: 4A in the 02 series, 5A in the 03 series',
       trust: 'read',
     },
     { title: 'FMVSS 305, electrical isolation test', trust: 'recalled' },
@@ -279,7 +280,7 @@ export const isolationResistance = defineCalculator({
   compute(input) {
     const volts = twoVoltmeters(input)
     const found = volts?.agrees ? volts.smaller : undefined
-    const worst = Math.max(input.maximumVoltage, input.packVoltage ?? 0)
+    const worst = Math.max(input.maximumVoltage, input.packVoltage ?? input.maximumVoltage)
     const resistance =
       found === undefined
         ? input.testerReading
@@ -304,7 +305,7 @@ export const isolationResistance = defineCalculator({
     type Said = Pick<Finding, 'level' | 'text'>
     const volts = twoVoltmeters(input)
     const tester = input.testerReading !== undefined
-    const worst = Math.max(input.maximumVoltage, input.packVoltage ?? 0)
+    const worst = Math.max(input.maximumVoltage, input.packVoltage ?? input.maximumVoltage)
     const byTester = output.method === 'insulation tester'
     const lowTester = byTester && (input.testerVoltage === undefined || input.testerVoltage < worst)
 
@@ -489,7 +490,7 @@ export const isolationResistance = defineCalculator({
     ]
   },
   working(input, output, say) {
-    const worst = Math.max(input.maximumVoltage, input.packVoltage ?? 0)
+    const worst = Math.max(input.maximumVoltage, input.packVoltage ?? input.maximumVoltage)
     const lines: string[] = []
     const volts = twoVoltmeters(input)
     if (volts?.smaller !== undefined)

@@ -298,7 +298,7 @@ export const jointCheck = defineCalculator({
         : { level: 'stop', text: `${words}: do not drive; ${cure}.` }
     }
     const enoughCurrent = (): Said => {
-      const drop = median(input.joints.map((joint) => joint.drop)) ?? 0
+      const drop = median(input.joints.map((joint) => joint.drop)) ?? NaN
       const words = `The middle joint dropped ${say(drop, 'mV')}`
       return drop >= readable / hair
         ? { level: 'pass', text: `${words}.` }
@@ -321,7 +321,7 @@ export const jointCheck = defineCalculator({
       {
         check: 'hot',
         ...hot(),
-        threshold: 'at most 5 K over the median (watch), 15 K (stop)',
+        threshold: `at most ${say(hotWatch, 'K', 1)} over the median (watch), ${say(hotStop, 'K', 2)} (stop)`,
       },
       { check: 'readable', ...enoughCurrent(), threshold: 'at least 1 mV in the middle (watch)' },
     ]

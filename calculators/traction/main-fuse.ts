@@ -541,7 +541,10 @@ export const mainFuse = defineCalculator({
     },
     weakest: { title: 'Least short circuit', basis: 'the fuse’s own sheet' },
     constant: { title: 'Inductance of the loop', basis: 'the fuse’s own sheet' },
-    cable: { title: 'Cable through the short', basis: 'published: IEC 60364-5-54, k values' },
+    cable: {
+      title: 'Cable through the short',
+      basis: 'published: IEC 60364-4-43, table 43A, k values',
+    },
     contactor: { title: 'Contactor breaks what the fuse leaves', basis: 'common practice' },
     polarity: { title: 'Contactor polarity', basis: 'the contactor’s own sheet' },
     place: { title: 'Place of the fuse', basis: 'common practice' },
@@ -559,8 +562,8 @@ export const mainFuse = defineCalculator({
       trust: 'read',
     },
     {
-      title: 'IEC 60364-5-54, protective conductors',
-      at: 'k for copper: 115 with PVC, 143 with cross-linked insulation',
+      title: 'IEC 60364-4-43 and 60364-5-54, k of copper conductors',
+      at: 'tables 43A and A.54.4: 115 with PVC, 143 with cross-linked insulation',
       trust: 'read',
     },
     { title: 'IEC 60228, conductors of insulated cables', at: 'class 5', trust: 'read' },
@@ -590,7 +593,7 @@ export const mainFuse = defineCalculator({
     const melt = input.meltAtPeak ?? meltingCurrent(curve, input.peakTime)
     const slow =
       weakest === undefined || weakestTime === undefined || weakestTime > adiabatic
-        ? 0
+        ? -Infinity
         : weakest ** 2 * weakestTime
     const carries = least(input.cableRating, input.partRating)
     const constant = (loop: number | undefined) =>
@@ -606,7 +609,7 @@ export const mainFuse = defineCalculator({
           ? undefined
           : weakest >= input.minimumBreaking
             ? 'the fuse'
-            : (input.contactorBreak ?? 0) >= input.minimumBreaking
+            : (input.contactorBreak ?? -Infinity) >= input.minimumBreaking
               ? 'the contactor, if it is told to open'
               : 'nobody for certain',
       timeConstant: constant(lowLoop),
@@ -746,7 +749,7 @@ export const mainFuse = defineCalculator({
       const from = say(input.minimumBreaking, 'A')
       if (output.weakest >= input.minimumBreaking)
         return { level: 'pass', text: `${words}; the fuse breaks from ${from}.` }
-      return (input.contactorBreak ?? 0) >= input.minimumBreaking
+      return (input.contactorBreak ?? -Infinity) >= input.minimumBreaking
         ? {
             level: 'watch',
             text: `${words}, less than the ${from} the fuse needs: a current limit must open the contactor.`,

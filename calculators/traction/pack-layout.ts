@@ -262,7 +262,7 @@ export const packLayout = defineCalculator({
     lowest: { title: 'Lowest voltage', basis: 'common practice' },
     line: {
       title: 'High-voltage line',
-      basis: 'published: FMVSS 305, definition of a high voltage source',
+      basis: 'published: FMVSS 305, S4, definition of a high voltage source',
     },
   },
   hazards: ['cell-fire', 'arc-and-short'],

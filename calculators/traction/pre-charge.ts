@@ -333,7 +333,7 @@ export const preCharge = defineCalculator({
     average: { title: 'Resistor under repeated tries', basis: 'common practice' },
     discharge: {
       title: 'Discharge to 60 V',
-      basis: 'common practice; published: 60 V line of FMVSS 305',
+      basis: 'common practice; published: FMVSS 305, S4, 60 V line',
     },
     permanent: { title: 'Resistor parted when off', basis: 'common practice', never: true },
   },
@@ -353,7 +353,7 @@ export const preCharge = defineCalculator({
     const resistorHeat =
       lasting === undefined && input.load !== undefined
         ? undefined
-        : Math.max(energy, lasting === undefined ? 0 : circuit.heat(lasting))
+        : Math.max(energy, lasting === undefined ? energy : circuit.heat(lasting))
     return {
       tau: circuit.tau,
       t95: circuit.until(0.95),

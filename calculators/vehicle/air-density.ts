@@ -10,7 +10,9 @@ import { vapourPressure } from '../vapour.ts'
 
 /** Density of the standard atmosphere at sea level (15 °C, 101 325 Pa). */
 const seaLevelDensity = 1.225
-/** IEC 60034-1: ratings of air-cooled machines hold to 1000 m, where the standard density is 1.112 kg/m³. */
+/** IEC 60034-1: ratings of air-cooled machines hold to this altitude, m. */
+const ratedTo = 1000
+/** There the standard density is 1.112 kg/m³. */
 const ratedShare = 1.112 / seaLevelDensity
 /** Common practice: below this share of sea level's air every air-cooled part is to be sized anew. */
 const thinShare = 0.7
@@ -124,7 +126,7 @@ export const airDensityCalculator = defineCalculator({
     thin: {
       title: 'Air left for cooling',
       basis:
-        'published: IEC 60034-1 (ratings up to 1000 m, as machine makers state it); 70 %: common practice',
+        'published: IEC 60034-1 (2004 and later), 6.2, ratings to 1000 m; 70 %: common practice',
     },
     barometer: { title: 'Barometer fits the altitude', basis: 'common practice' },
   },
@@ -132,7 +134,11 @@ export const airDensityCalculator = defineCalculator({
   sources: [
     { title: 'US Standard Atmosphere', edition: '1976', trust: 'recalled' },
     { title: 'IAPWS SR1-86, saturation properties of water', edition: '1992', trust: 'read' },
-    { title: 'IEC 60034-1, rotating machines', at: 'site conditions, altitude', trust: 'recalled' },
+    {
+      title: 'IEC 60034-1, rotating machines, as a motor maker quotes it',
+      at: '6.2, altitude to 1000 m',
+      trust: 'read',
+    },
   ],
   compute(input) {
     const pressure = input.barometer ?? standardPressure(input.altitude)
@@ -160,7 +166,7 @@ export const airDensityCalculator = defineCalculator({
             : share >= thinShare
               ? `${say(share, '%')} of sea level’s air is left: radiator, fan and air-cooled motor give about that share of their rating. Work the cooling with this density.`
               : `Only ${say(share, '%')} of sea level’s air is left: no air-cooled part may be taken at its rating. Work the cooling with this density and ask the makers for their figures at ${say(output.densityAltitude, 'm', 2)}.`,
-        threshold: `at least ${say(ratedShare, '%')} of 1.225 kg/m³, as at 1000 m (watch), 70 % (stop)`,
+        threshold: `at least ${say(ratedShare, '%')} of ${say(seaLevelDensity, 'kg/m³', 4)}, as at ${say(ratedTo, 'm', 4)} (watch), 70 % (stop)`,
       },
       {
         check: 'barometer',

@@ -187,7 +187,7 @@ function axles(input: Inputs, laden: boolean) {
     position: known ? (input.wheelbase * rear) / mass : undefined,
     height:
       known && heights && input.heightBefore !== undefined
-        ? (before * input.heightBefore + sum(({ z }) => z ?? 0)) / mass
+        ? (before * input.heightBefore + sum(({ z }) => z ?? NaN)) / mass
         : undefined,
   }
 }
@@ -277,7 +277,7 @@ export const axleBalance = defineCalculator({
     steering: {
       title: 'Weight on the steered axle',
       basis:
-        'published: Regulation (EU) No 1230/2012, annex I, mass distribution (20 %, goods vehicles); 30 %: common practice',
+        'published: Regulation (EU) No 1230/2012, annex I, part C (20 %, goods vehicles above 3.5 t); 30 %: common practice',
     },
   },
   hazards: ['crush', 'brakes', 'not-approval'],
@@ -286,7 +286,7 @@ export const axleBalance = defineCalculator({
     {
       title: 'Regulation (EU) No 1230/2012, masses and dimensions of motor vehicles',
       edition: '2012',
-      at: 'annex I, mass distribution',
+      at: 'annex I, part C, mass distribution',
       trust: 'read',
     },
   ],
@@ -388,8 +388,8 @@ export const axleBalance = defineCalculator({
     const rearTyres = tyres('rear', rearLaden, input.rearTyre, input.rearWheels === 'twin' ? 4 : 2)
 
     const moved = possible ? output.shareShift : undefined
-    const points = Math.abs(moved ?? 0)
-    const toRear = (moved ?? 0) < 0
+    const points = Math.abs(moved ?? NaN)
+    const toRear = moved !== undefined && moved < 0
     const share = possible ? output.frontShareLaden : undefined
     return [
       {
@@ -398,7 +398,7 @@ export const axleBalance = defineCalculator({
         text: possible
           ? `Before ${kg(input.frontBefore + input.rearBefore)}, after ${kg(output.kerb ?? 0)} empty, ${kg(gross)} laden.`
           : 'An axle comes out at or below zero: a mass or a place is wrong, or the vehicle tips on its other axle. Check the lists.',
-        threshold: 'each axle above 0 kg, empty and laden',
+        threshold: `each axle above ${say(0, 'kg', 1)}, empty and laden`,
       },
       {
         check: 'front',
@@ -472,15 +472,16 @@ export const axleBalance = defineCalculator({
   },
   working(input, output, say) {
     const kg = (value: number | undefined) => say(value, 'kg', 4)
-    const moment = (laden: boolean) =>
+    /** To the rear axle. */
+    const moved = (laden: boolean) =>
       signed(input)
         .filter((item) => laden || !item.loaded)
-        .reduce((total, item) => total + item.sign * item.mass * item.x, 0)
+        .reduce((total, item) => total + item.sign * item.mass * item.x, 0) / input.wheelbase
     return [
       `M_0 = F_0 + R_0 = ${kg(input.frontBefore)} + ${kg(input.rearBefore)} = ${kg(input.frontBefore + input.rearBefore)}`,
-      `R = R_0 + Σ ± m x / L = ${kg(input.rearBefore)} + ${say(moment(false), '', 4)} kg·m / ${say(input.wheelbase, 'm')} = ${kg(output.rearEmpty)}`,
+      `R = R_0 + Σ ± m x / L with L = ${say(input.wheelbase, 'm')}: ${kg(input.rearBefore)} + ${kg(moved(false))} = ${kg(output.rearEmpty)}`,
       `F = M − R = ${kg(output.kerb)} − ${kg(output.rearEmpty)} = ${kg(output.frontEmpty)}, front share ${say(output.frontShare, '%')}`,
-      `laden: R_l = ${kg(input.rearBefore)} + ${say(moment(true), '', 4)} kg·m / ${say(input.wheelbase, 'm')} = ${kg(output.rearLaden)}`,
+      `laden: R_l = ${kg(input.rearBefore)} + ${kg(moved(true))} = ${kg(output.rearLaden)}`,
       `F_l = M_l − R_l = ${kg(output.gross)} − ${kg(output.rearLaden)} = ${kg(output.frontLaden)}`,
       `x = L R_l / M_l = ${say(output.position, 'm')}`,
       ...(output.height === undefined

@@ -397,17 +397,16 @@ export const batteryRestraint = defineCalculator({
     const property: BoltClass = input.property
     const capacity = input.boltProof ?? proofLoad(input.thread, property)
     const hits = worstHits(input)
-    const first = hits[0]
-    const worst = first && hits.reduce((a, b) => (b.equivalent > a.equivalent ? b : a), first)
+    const worst = hits.toSorted((a, b) => b.equivalent - a.equivalent)[0]
     const ratio = (holds: number | undefined, load: number | undefined) =>
-      holds === undefined || load === undefined || !(load > 0) ? undefined : holds / load
+      holds === undefined || !load ? undefined : holds / load
     const need = worst && margin.pass * worst.equivalent
     const size =
       need === undefined || input.boltProof !== undefined
         ? undefined
         : boltThreads
             .filter((thread) => nominalDiameter(thread) >= 0.005)
-            .find((thread) => (proofLoad(thread, property) ?? 0) >= need)
+            .find((thread) => (proofLoad(thread, property) ?? NaN) >= need)
     const mostTension = worst && Math.max(...hits.map(({ most }) => most.tension))
     const mostShear = worst && Math.max(...hits.map(({ most }) => most.shear))
     const perWidth = 0.6 * Math.PI * input.sheet * input.strength
@@ -528,7 +527,7 @@ export const batteryRestraint = defineCalculator({
     const row = output.table.find(({ name }) => name === output.worstDirection)
     if (row === undefined) return ['Cannot tell: the bolts do not hold the box against tipping.']
     return [
-      `F = n m g = ${say(row.load, '')} × ${say(input.mass, 'kg')} × 9.807 m/s² = ${say(row.total, 'kN')} ${row.name ?? ''}`,
+      `F = n m g = ${say(row.load, '')} × ${say(input.mass, 'kg')} × ${say(gravity, 'm/s²', 4)} = ${say(row.total, 'kN')} ${row.name ?? ''}`,
       `shared alike: F / n_b = ${say(row.total, 'kN')} / ${input.bolts.length} = ${say(output.averageShare, 'kN')}`,
       `tipping moment F h = ${say(row.total, 'kN')} × ${say(input.centreHeight, 'mm')} = ${say((row.total ?? 0) * input.centreHeight, 'N·m')}`,
       `worst bolt “${row.bolt ?? ''}”: N = ${say(row.tension, 'kN')}, V = ${say(row.shear, 'kN')}`,

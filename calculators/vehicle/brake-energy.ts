@@ -19,6 +19,8 @@ const strokes = 3
 const supply = { stop: 54_000, pass: 61_000 } as const
 /** Workshop manual: 1 inHg in 15 s, Pa; twice that is a leak to be found first. */
 const leakMost = 3300
+/** The same manual starts from 20 inHg, Pa. */
+const leakFrom = 66_700
 /** Common practice: share of the air's own pressure a vacuum pump reaches. */
 const reachable = 0.9
 /** UK MOT inspection manual; 50 % for older vehicles is recalled. */
@@ -336,14 +338,18 @@ export const brakeEnergy = defineCalculator({
     reserve: { title: 'Vacuum after three strokes', basis: 'common practice' },
     supply: {
       title: 'Vacuum when the pump starts',
-      basis: 'published: servo makers’ notes, 16 to 18 inHg',
+      basis: 'published: brake-trade notes, 16 to 18 inHg',
     },
     height: { title: 'Pump reaches its cut-out', basis: 'common practice' },
-    leak: { title: 'Vacuum leak', basis: 'published: workshop manual, 1 inHg in 15 s' },
+    leak: {
+      title: 'Vacuum leak',
+      basis:
+        'published: workshop manuals, 3.3 kPa (1 inHg) in 15 s; common practice for twice that',
+    },
     service: {
       title: 'Service brake',
       basis:
-        'published: UK MOT inspection manual, 58 % from September 2010; 50 % for older vehicles recalled',
+        'published: UK MOT inspection (change of June 2013), 58 % for cars first used from September 2010; 50 % for older vehicles recalled',
     },
     parking: { title: 'Parking brake', basis: 'published: UK MOT inspection, 16 %' },
   },
@@ -400,10 +406,7 @@ export const brakeEnergy = defineCalculator({
           : (input.servoVolume * part) / (1 - part),
       airPressure: standardPressure(input.altitude),
       efficiency: total === undefined ? undefined : total / weight,
-      frontMeasured:
-        total === undefined || frontForce === undefined || total <= 0
-          ? undefined
-          : frontForce / total,
+      frontMeasured: frontForce === undefined || !total ? undefined : frontForce / total,
       forceMissing:
         total === undefined ? undefined : Math.max(service[input.firstUsed] * weight - total, 0),
       parking: parkForce === undefined ? undefined : parkForce / weight,
@@ -422,6 +425,9 @@ export const brakeEnergy = defineCalculator({
     const none = input.servo !== 'vacuum'
     const noServo = 'There is no vacuum servo.'
     const left = output.vacuumLeft
+    // A vacuum gauge has inches of mercury on it where pressures are in psi.
+    const suction = (value: number | undefined, figures?: number) =>
+      [...new Set([say(value, 'kPa', figures), say(value, 'inHg', figures)])].join(', ')
     const start = input.cutIn
     const air = output.airPressure ?? 0
     const most = input.cutOut
@@ -455,9 +461,9 @@ export const brakeEnergy = defineCalculator({
           : left === undefined
             ? 'Tank, servo volume or the pump’s starting point is not given: the reserve cannot be told.'
             : left >= vacuumLeft
-              ? `After three full strokes without the pump ${say(left, 'kPa')} are left.`
-              : `After three full strokes without the pump only ${say(left, 'kPa')} are left and the pedal goes hard. ${output.tankNeeded === undefined ? 'Let the pump start at more vacuum.' : `Fit a tank of ${say(output.tankNeeded, 'L')} or more, with a check valve.`}`,
-        threshold: 'at least 40 kPa after three full strokes (stop)',
+              ? `After three full strokes without the pump ${suction(left)} are left.`
+              : `After three full strokes without the pump only ${suction(left)} are left and the pedal goes hard. ${output.tankNeeded === undefined ? 'Let the pump start at more vacuum.' : `Fit a tank of ${say(output.tankNeeded, 'L')} or more, with a check valve.`}`,
+        threshold: `at least ${suction(vacuumLeft, 2)} after three full strokes (stop)`,
       },
       {
         check: 'supply',
@@ -476,11 +482,11 @@ export const brakeEnergy = defineCalculator({
               ? noServo
               : start === undefined
                 ? 'The vacuum at which the pump starts is not given.'
-                : `The pump starts at ${say(start, 'kPa')}${start >= supply.pass ? '.' : start >= supply.stop ? ', the low end of what servos are made for. Set it to 61 kPa if the pump allows.' : ': the servo runs below what it is made for. Set the switch higher.'}`,
+                : `The pump starts at ${suction(start)}${start >= supply.pass ? '.' : start >= supply.stop ? `, the low end of what servos are made for. Set it to ${suction(supply.pass, 2)} if the pump allows.` : ': the servo runs below what it is made for. Set the switch higher.'}`,
           },
           switched,
         ),
-        threshold: 'at least 61 kPa, 18 inHg (watch), 54 kPa, 16 inHg (stop)',
+        threshold: `at least ${suction(supply.pass, 2)} (watch), ${suction(supply.stop, 2)} (stop)`,
       },
       {
         check: 'height',
@@ -498,8 +504,8 @@ export const brakeEnergy = defineCalculator({
           : most === undefined
             ? 'The vacuum at which the pump stops is not given.'
             : most > reachable * air
-              ? `The pump stops at ${say(most, 'kPa')}, but the air has only ${say(air, 'kPa abs')} at ${say(input.altitude, 'm')}: it ${most >= air ? 'never stops and burns out' : 'may not stop'}. Set it lower or fit a time limit with a warning.`
-              : `The pump stops at ${say(most, 'kPa')}, ${say(most / air, '%')} of the air’s pressure at the highest road.`,
+              ? `The pump stops at ${suction(most)}, but the air has only ${say(air, 'kPa abs')} at ${say(input.altitude, 'm')}: it ${most >= air ? 'never stops and burns out' : 'may not stop'}. Set it lower or fit a time limit with a warning.`
+              : `The pump stops at ${suction(most)}, ${say(most / air, '%')} of the air’s pressure at the highest road.`,
         threshold: 'cut-out at most 90 % of the air’s pressure there (watch), 100 % (stop)',
       },
       {
@@ -516,11 +522,11 @@ export const brakeEnergy = defineCalculator({
         text: none
           ? noServo
           : leak === undefined
-            ? 'The leak test is not done yet: pump to 66.7 kPa, stop it, and read the gauge after 15 s.'
+            ? `The leak test is not done yet: pump to ${suction(leakFrom)}, stop it, and read the gauge after 15 s.`
             : leak <= leakMost
-              ? `The system loses ${say(leak, 'kPa')} in 15 s.`
-              : `The system loses ${say(leak, 'kPa')} in 15 s: find the leak at check valve, hoses and servo before driving.`,
-        threshold: 'at most 3.3 kPa in 15 s (watch), twice that (stop)',
+              ? `The system loses ${suction(leak)} in 15 s.`
+              : `The system loses ${suction(leak)} in 15 s: find the leak at check valve, hoses and servo before driving.`,
+        threshold: `at most ${suction(leakMost, 2)} in 15 s (watch), twice that (stop)`,
       },
       {
         check: 'service',

@@ -140,14 +140,14 @@ function runsOf(input: Inputs): readonly Coasted[] {
   const names = [...new Set(input.readings.map(({ name }) => name))]
   return names.map((name) => {
     const readings = input.readings.filter((reading) => reading.name === name)
-    return { name, sign: readings[0]?.way === 'back' ? -1 : 1, readings }
+    return { name, sign: readings.some(({ way }) => way === 'back') ? -1 : 1, readings }
   })
 }
 
 /** What is wrong with the readings, or undefined. */
 function trouble(runs: readonly Coasted[]): string | undefined {
   for (const { name, readings } of runs) {
-    if (readings.some(({ way }) => way !== readings[0]?.way))
+    if (new Set(readings.map(({ way }) => way)).size > 1)
       return `Run “${name}” goes both there and back: give each way its own name.`
     if (readings.length < 3) return `Run “${name}” has fewer than three readings.`
     for (const [index, reading] of readings.slice(1).entries()) {
@@ -189,14 +189,14 @@ function travelled({ readings, sign }: Coasted, known: Slowing | undefined) {
       square += (step / 2) * (v0 ** 2 + v1 ** 2) - (step ** 2 / 12) * (2 * v1 * s1 - 2 * v0 * s0)
       way += (step / 2) * (v0 + v1) - (step ** 2 / 12) * (s1 - s0)
     }
-    return { time: reading.time - (readings[0]?.time ?? 0), square, way, speed: reading.speed }
+    return { time: reading.time, square, way, speed: reading.speed }
   })
 }
 
+/** Each column less its mean: where a run's clock and way start is of no account. */
 const centred = (rows: readonly (readonly number[])[]): readonly (readonly number[])[] => {
-  const means = (rows[0] ?? []).map(
-    (_, j) => rows.reduce((sum, row) => sum + (row[j] ?? 0), 0) / rows.length,
-  )
+  const [first = []] = rows
+  const means = first.map((_, j) => rows.reduce((sum, row) => sum + (row[j] ?? 0), 0) / rows.length)
   return rows.map((row) => row.map((cell, j) => cell - (means[j] ?? 0)))
 }
 
@@ -225,7 +225,7 @@ function fit(runs: readonly Coasted[], bothWays: boolean): Fitted | undefined {
       table.map((row) => row.at(-1) ?? 0),
       runs.length,
     )
-    if (found === undefined || !(found.total > 0)) return undefined
+    if (found === undefined) return undefined
     const [a = 0, c = 0, b = 0, d = 0] = found.coefficients
     const [sa = 0, sc = 0, sb = 0, sd = 0] = found.deviations
     // Equal both ways but for rounding is equal.
@@ -252,6 +252,17 @@ function coastTime(from: number, to: number, sign: number, slowing: Slowing): nu
     sum += (step === 0 || step === steps ? 1 : step % 2 === 0 ? 2 : 4) / rate
   }
   return (sum * width) / 3
+}
+
+/** The wind from ahead on the way there, where the readings tell it. */
+const fittedWind = ({ slowing: { c, d }, deviations }: Fitted): number | undefined =>
+  deviations.d / (2 * c) <= windKnown ? d / (2 * c) : undefined
+
+/** By how much the two ways differ at the middle speed, over their mean. */
+function apartAtTheMiddle({ readings }: Inputs, { a, c, b, d }: Slowing): number {
+  const speeds = readings.map(({ speed }) => speed)
+  const middle = (Math.max(...speeds) + Math.min(...speeds)) / 2
+  return (2 * Math.abs(b + d * middle)) / (a + c * middle ** 2)
 }
 
 const densityOf = (input: Inputs): number =>
@@ -381,13 +392,11 @@ export const coastDown = defineCalculator({
     const { runs, bothWays, fitted, sound } = worked(input)
     const density = densityOf(input)
     const inertia = 1 + input.rotating
-    const { a = 0, c = 0, b = 0, d = 0 } = sound?.slowing ?? {}
-    const windFound = sound && bothWays ? d / (2 * c) : undefined
-    const windSpread = sound && bothWays ? sound.deviations.d / (2 * c) : undefined
-    const isKnown = windSpread !== undefined && windSpread <= windKnown
-    const wind = input.wind ?? (isKnown ? (windFound ?? 0) : 0)
-    const dragArea = sound && (2 * input.mass * inertia * c) / density
-    const rollingResistance = sound && (inertia * (a - c * wind ** 2)) / gravity
+    const windFound = sound && bothWays ? fittedWind(sound) : undefined
+    const wind = input.wind ?? windFound ?? 0
+    const dragArea = sound && (2 * input.mass * inertia * sound.slowing.c) / density
+    const rollingResistance =
+      sound && (inertia * (sound.slowing.a - sound.slowing.c * wind ** 2)) / gravity
     const table = runs.map(({ name, sign, readings }) => {
       const first = readings[0]
       const last = readings.at(-1)
@@ -401,21 +410,19 @@ export const coastDown = defineCalculator({
       }
     })
     const errors = table.map(({ measured, simulated }) =>
-      measured === undefined || simulated === undefined || measured <= 0
+      measured === undefined || simulated === undefined
         ? undefined
         : Math.abs(simulated / measured - 1),
     )
-    const speeds = input.readings.map(({ speed }) => speed)
-    const middle = (Math.max(...speeds) + Math.min(...speeds)) / 2
     return {
       dragArea,
       dragAreaSpread: sound && (4 * input.mass * inertia * sound.deviations.c) / density,
       rollingResistance,
       rollingSpread: sound && (2 * inertia * sound.deviations.a) / gravity,
       explained: fitted?.explained,
-      apart: sound && bothWays ? (2 * Math.abs(b + d * middle)) / (a + c * middle ** 2) : undefined,
-      windFound: isKnown ? windFound : undefined,
-      slopeFound: sound && bothWays ? (inertia * b) / gravity : undefined,
+      apart: sound && bothWays ? apartAtTheMiddle(input, sound.slowing) : undefined,
+      windFound,
+      slopeFound: sound && bothWays ? (inertia * sound.slowing.b) / gravity : undefined,
       worstTime: errors.every((error) => error !== undefined) ? Math.max(...errors) : undefined,
       airDensity: density,
       forceAt80:
@@ -528,10 +535,10 @@ export const coastDown = defineCalculator({
     if (sound === undefined) return ['Cannot tell: see the checks.']
     const { a, c, b, d } = sound.slowing
     return [
-      `−dv/dt = a + c v² ± (b + d v): a = ${say(a, 'm/s²', 4)}, c = ${say(c, '', 4)} 1/m, b = ${say(b, 'm/s²', 2)}, d = ${say(d, '', 2)} 1/s`,
-      `CdA = 2 m (1 + λ) c / ρ = 2 × ${say(input.mass, 'kg', 4)} × ${say(1 + input.rotating, '')} × ${say(c, '', 4)} 1/m / ${say(output.airDensity, 'kg/m³', 4)} = ${say(output.dragArea, 'm²')}`,
+      `−dv/dt = a + c v² ± (b + d v): a = ${say(a, 'm/s²', 4)}, c = ${say(c, '1/m', 4)}, b = ${say(b, 'm/s²', 2)}, d = ${say(d, '', 2)} 1/s`,
+      `CdA = 2 m (1 + λ) c / ρ = 2 × ${say(input.mass, 'kg', 4)} × ${say(1 + input.rotating, '')} × ${say(c, '1/m', 4)} / ${say(output.airDensity, 'kg/m³', 4)} = ${say(output.dragArea, 'm²')}`,
       `Crr = (1 + λ) (a − c w²) / g = ${say(output.rollingResistance, '')}`,
-      `F at 80 km/h = m g Crr + ½ ρ CdA v² = ${say(output.forceAt80, 'N')}`,
+      `F at ${say(80 / 3.6, 'km/h', 2)} = m g Crr + ½ ρ CdA v² = ${say(output.forceAt80, 'N')}`,
     ]
   },
   plot(input, output) {

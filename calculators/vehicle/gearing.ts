@@ -220,7 +220,7 @@ export const gearing = defineCalculator({
         ? 0
         : Math.abs(input.rollingRadius / fromSize - 1)
     const { radius, share } = output
-    const down = output.table.slice(0, -1).filter((row) => (row.share ?? 0) > 1)
+    const down = output.table.slice(0, -1).filter((row) => (row.share ?? NaN) > 1)
     const level =
       share === undefined
         ? 'unknown'

@@ -265,13 +265,15 @@ const ratioOf = (gear: Gear, input: Inputs): number => gear.ratio * input.axleRa
 const shortestFirst = (input: Inputs): readonly Gear[] =>
   input.gears.toSorted((a, b) => b.ratio - a.ratio)
 
+const atTheWheels = (torque: number, gear: Gear, input: Inputs): number =>
+  (torque * ratioOf(gear, input) * input.drivelineEfficiency) / input.rollingRadius
+
 /** Peak force at the wheels at a road speed; undefined where the motor would overspeed. */
 function pull(gear: Gear, speed: number, input: Inputs): number | undefined {
-  const ratio = ratioOf(gear, input)
-  const rate = (speed * ratio) / input.rollingRadius
+  const rate = (speed * ratioOf(gear, input)) / input.rollingRadius
   if (rate > input.motorMost * (1 + 1e-9)) return undefined
   const torque = rate > 0 ? Math.min(input.peakTorque, input.peakPower / rate) : input.peakTorque
-  return (torque * ratio * input.drivelineEfficiency) / input.rollingRadius
+  return atTheWheels(torque, gear, input)
 }
 
 /** The grade at which the driven wheels slip, starting. */
@@ -388,20 +390,24 @@ export const hillStart = defineCalculator({
     climb: { title: 'Long climb on continuous power', basis: 'common practice' },
     altitude: {
       title: 'Motor’s rating at this altitude',
-      basis: 'published: IEC 60034-1 as machine makers state it, ratings to 1000 m',
+      basis: 'published: IEC 60034-1 (2004 and later), 6.2, ratings to 1000 m',
     },
   },
   hazards: ['brakes', 'loss-of-drive', 'moving-vehicle'],
   sources: [
     { title: '40 CFR 1066.210, road-load force with grade', trust: 'read' },
-    { title: 'IEC 60034-1, rotating machines', at: 'site conditions, altitude', trust: 'recalled' },
+    {
+      title: 'IEC 60034-1, rotating machines, as a motor maker quotes it',
+      at: '6.2, altitude to 1000 m',
+      trust: 'read',
+    },
     { title: 'US Standard Atmosphere', edition: '1976', trust: 'recalled' },
   ],
   compute(input) {
     const gears = shortestFirst(input)
     const lowest = gears[0]
     const startForce = resistance(input.startGrade, 0, input)
-    const peakForce = lowest && pull(lowest, 0, input)
+    const peakForce = lowest && atTheWheels(input.peakTorque, lowest, input)
     const startTorque =
       lowest &&
       (startForce * input.rollingRadius) / (ratioOf(lowest, input) * input.drivelineEfficiency)
@@ -427,12 +433,12 @@ export const hillStart = defineCalculator({
         atWheels === undefined ? undefined : gradeFor(atWheels / input.climbSpeed - drag, input),
       airDensity: densityOf(input),
       table: gears.map((gear) => {
-        const force = pull(gear, 0, input)
+        const force = atTheWheels(input.peakTorque, gear, input)
         const perRate = input.rollingRadius / ratioOf(gear, input)
         return {
           name: gear.name,
           force,
-          limit: force === undefined ? undefined : gradeFor(force, input),
+          limit: gradeFor(force, input),
           full: perRate * Math.min(input.peakPower / input.peakTorque, input.motorMost),
           most: perRate * input.motorMost,
         }
@@ -501,9 +507,9 @@ export const hillStart = defineCalculator({
           high <= rated.to
             ? 'Ratings hold at this altitude.'
             : high <= rated.most
-              ? `At ${say(high, 'm')} the thinner air cools motor and controller less than their ratings suppose. Ask the makers for the derating; about 1 % for each 100 m above 1000 m is common for air cooling.`
+              ? `At ${say(high, 'm')} the thinner air cools motor and controller less than their ratings suppose. Ask the makers for the derating; about 1 % for each ${say(100, 'm')} above ${say(rated.to, 'm', 4)} is common for air cooling.`
               : `At ${say(high, 'm')} the ratings say nothing. Ask the makers.`,
-        threshold: 'up to 1000 m (watch), 4000 m (cannot tell)',
+        threshold: `up to ${say(rated.to, 'm', 4)} (watch), ${say(rated.most, 'm', 4)} (cannot tell)`,
       },
     ]
   },

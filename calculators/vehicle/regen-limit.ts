@@ -221,10 +221,9 @@ type Inputs = InputValues<typeof inputs>
 /** Retarding force at the driven wheels at a speed. */
 function wheelForce(speed: number, input: Inputs): number {
   const atShaft = (input.regenTorque * input.ratio) / input.rollingRadius
+  // At standstill any power will do.
   const limited =
-    input.regenPower === undefined || speed <= 0
-      ? atShaft
-      : Math.min(atShaft, input.regenPower / speed)
+    input.regenPower === undefined ? atShaft : Math.min(atShaft, input.regenPower / speed)
   return limited / input.drivelineEfficiency
 }
 
@@ -331,7 +330,7 @@ export const regenLimit = defineCalculator({
     'The energy of a descent leaves out what road and air take, so it is the most that can come back; taken at the lightest mass, a laden vehicle gives more.',
   ],
   checks: {
-    lamp: { title: 'Stop lamp', basis: 'published: UN R13-H, 5.2.22.4' },
+    lamp: { title: 'Stop lamp', basis: 'published: UN R13-H (revision 4), 5.2.22.4' },
     cells: { title: 'Current into the cells', basis: 'the cell sheet' },
     grip: { title: 'Driven axle holds', basis: 'common practice' },
     full: { title: 'Full pack at the top of a hill', basis: 'common practice' },
@@ -436,11 +435,10 @@ export const regenLimit = defineCalculator({
               ? `${slows} and the stop lamp stays off: those behind are not warned. Light it, or set at most ${say(output.torqueForLamp, 'N·m')}.`
               : lamp === 'watch'
                 ? mustNot
-                  ? `${slows}, and the lamp lights although it has to stay off below 0.7 m/s². Raise its threshold.`
+                  ? `${slows}, and the lamp lights although it has to stay off below ${say(lampLimits.off, 'm/s²', 1)}. Raise its threshold.`
                   : `${slows} without a stop lamp, which may light there. Light it: others see the car slow late.`
                 : `${slows}; the lamp ${output.lampRule ?? ''} and does so.`,
-        threshold:
-          'lamp off up to 0.7 m/s², may light to 1.3 m/s² (watch), has to light above (stop)',
+        threshold: `lamp off up to ${say(lampLimits.off, 'm/s²', 1)}, may light to ${say(lampLimits.on, 'm/s²', 2)} (watch), has to light above (stop)`,
       },
       {
         check: 'cells',

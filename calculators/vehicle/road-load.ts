@@ -484,7 +484,7 @@ export const roadLoad = defineCalculator({
     const enough = (length: number | undefined) =>
       need !== undefined && length !== undefined && need <= rangeInHand * length
 
-    const still = at(input.speed, { ...input, grade: 0, headwind: 0 }).consumption ?? 0
+    const still = at(input.speed, { ...input, grade: 0, headwind: 0 }).power / input.speed
     const perPound = (still * input.routeFactor) / (input.mass * joulesPerMetreOfRule)
     const high = perPound > plausible.most
     const low = perPound < plausible.least && input.speed >= plausibleFrom
@@ -552,7 +552,7 @@ export const roadLoad = defineCalculator({
           force > 0
             ? `The motor has to push with ${say(force, 'N')} at the wheels.`
             : `Hill or tailwind push with ${say(-force, 'N')} more than the road takes: consumption and range cannot be told, and energy won back is not counted. Enter a level road.`,
-        threshold: 'force at the wheels above 0 N',
+        threshold: `force at the wheels above ${say(0, 'N', 1)}`,
       },
     ]
   },

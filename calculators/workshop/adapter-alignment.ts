@@ -6,6 +6,7 @@
  * offset, and a drooping indicator arm shows an offset that is not there.
  */
 import { defineCalculator, type Finding, type InputValues, type Level } from '../define.ts'
+import { eitherWay } from '../either-way.ts'
 
 /** m; 0.13 mm is 0.005 in. */
 const boreWatch = 0.05e-3
@@ -22,6 +23,8 @@ const endPass = [2e-3, 4e-3] as const
 /** m of play in the register; common practice. */
 const playWatch = 0.05e-3
 const playStop = 0.1e-3
+/** Over how much a face out of square is told, m. */
+const span = 0.1
 const hair = 1 + 1e-9
 
 const dial = (label: string, symbol: string) =>
@@ -200,12 +203,12 @@ export const adapterAlignment = defineCalculator({
     bore: {
       title: 'Bore in line',
       basis:
-        'published: builders’ engineering note after ASME Y14.5, 0.005 in; common practice for 0.05 mm',
+        'published: an engineer’s answer in a builders’ forum, 0.005 in; common practice for 0.05 mm',
     },
     face: {
       title: 'Face square',
       basis:
-        'published: builders’ engineering note after ASME Y14.5, 0.001 in per inch; common practice for half of it',
+        'published: an engineer’s answer in a builders’ forum, 0.001 in per inch; common practice for half of it',
     },
     axial: { title: 'Flywheel where it was', basis: 'common practice' },
     ends: { title: 'Shaft ends apart', basis: 'common practice' },
@@ -215,7 +218,7 @@ export const adapterAlignment = defineCalculator({
   sources: [
     {
       title:
-        'Engineering answer in a builders’ forum on rigidly coupled motor shafts, after ASME Y14.5',
+        'Engineering answer in a builders’ forum on rigidly coupled motor shafts (no standard’s limit)',
       at: '0.005 in total reading, 0.001 in per inch',
       trust: 'read',
     },
@@ -242,7 +245,7 @@ export const adapterAlignment = defineCalculator({
       offset,
       up: bore?.up,
       rightward: bore?.rightward,
-      tilt: face === undefined || sweep === undefined ? undefined : (face / sweep) * 0.1,
+      tilt: face === undefined || sweep === undefined ? undefined : (face / sweep) * span,
       axial: differenceOf(input.present, input.original),
       play: differenceOf(input.recess, input.spigot),
     }
@@ -255,12 +258,12 @@ export const adapterAlignment = defineCalculator({
     const move = (amount: number | undefined, plus: string, minus: string) =>
       amount === undefined || Math.abs(amount) < 1e-9
         ? ''
-        : `${say(Math.abs(amount), 'mm')} (${say(Math.abs(amount), 'in')}) ${amount > 0 ? plus : minus}`
+        : `${eitherWay(say(Math.abs(amount), 'mm'), say(Math.abs(amount), 'in'))} ${amount > 0 ? plus : minus}`
     const bore = (): Said => {
       if (total === undefined)
         return { level: 'unknown', text: 'Enter four readings on the bore, or the total reading.' }
       const level = grade(total, boreWatch, boreStop)
-      const words = `The bore reads ${say(total, 'mm')} (${say(total, 'in')}) in all, so it is ${say(output.offset, 'mm')} off the shaft’s middle`
+      const words = `The bore reads ${eitherWay(say(total, 'mm'), say(total, 'in'))} in all, so it is ${say(output.offset, 'mm')} off the shaft’s middle`
       const moves = [
         move(output.up, 'up', 'down'),
         move(output.rightward, 'to the right', 'to the left'),
@@ -280,7 +283,7 @@ export const adapterAlignment = defineCalculator({
           text: 'Enter the reading on the face and the diameter it was swept on.',
         }
       const level = grade(tilt * 10, faceWatch, faceStop)
-      const words = `The face is ${say(tilt, 'mm')} out of square over 100 mm`
+      const words = `The face is ${say(tilt, 'mm')} out of square over ${say(span, 'mm')}`
       return {
         level,
         text:
@@ -347,23 +350,27 @@ export const adapterAlignment = defineCalculator({
       {
         check: 'bore',
         ...bore(),
-        threshold: 'at most 0.05 mm (watch), 0.005 in or 0.127 mm (stop)',
+        threshold: `at most ${say(boreWatch, 'mm', 1)} (watch), ${say(boreStop, 'mm')} (stop)`,
       },
       {
         check: 'face',
         ...face(),
-        threshold: 'at most 0.05 mm over 100 mm (watch), 0.1 mm or 0.001 in per inch (stop)',
+        threshold: `at most ${say(faceWatch * span, 'mm', 1)} over ${say(span, 'mm')} (watch), ${say(faceStop * span, 'mm', 1)} (stop)`,
       },
       {
         check: 'axial',
         ...along(),
-        threshold: 'within 0.5 mm of where it was (watch), 1 mm (stop)',
+        threshold: `within ${say(axialWatch, 'mm', 1)} of where it was (watch), ${say(axialStop, 'mm', 1)} (stop)`,
       },
-      { check: 'ends', ...ends(), threshold: '2 to 4 mm (watch), at least 1 mm (stop)' },
+      {
+        check: 'ends',
+        ...ends(),
+        threshold: `${say(endPass[0], 'mm', 1)} to ${say(endPass[1], 'mm', 1)} (watch), at least ${say(endStop, 'mm', 1)} (stop)`,
+      },
       {
         check: 'register',
         ...register(),
-        threshold: '0 to 0.05 mm of play (watch), 0.1 mm (stop)',
+        threshold: `${say(0, 'mm', 1)} to ${say(playWatch, 'mm', 1)} of play (watch), ${say(playStop, 'mm', 1)} (stop)`,
       },
     ]
   },
@@ -378,7 +385,7 @@ export const adapterAlignment = defineCalculator({
         : [
             `o_y = (b_12 − b_6) / 2 = ${mm(output.up)}; o_x = (b_3 − b_9) / 2 = ${mm(output.rightward)}; o = ${mm(output.offset)}`,
           ]),
-      `τ = TIR_f / D = ${mm(input.face)} / ${mm(input.sweep)}: ${mm(output.tilt)} over 100 mm`,
+      `τ = TIR_f / D = ${mm(input.face)} / ${mm(input.sweep)}: ${mm(output.tilt)} over ${mm(span)}`,
       `Δx = x − x_0 = ${mm(output.axial)}; p = D_h − D_s = ${mm(output.play)}`,
     ]
   },

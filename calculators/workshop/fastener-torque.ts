@@ -6,6 +6,7 @@
  * bolt would take five times what the thread in the aluminium does.
  */
 import { defineCalculator, type Finding, type InputValues } from '../define.ts'
+import { eitherWay } from '../either-way.ts'
 import { nutFactors } from '../tables/nut-factors.ts'
 import { boltClasses, threadDiameter, threadProofLoad } from '../threads.ts'
 
@@ -172,8 +173,7 @@ type Inputs = InputValues<typeof inputs>
 
 /** Table of surfaces: used, lowest, highest. */
 function nutFactor(input: Inputs): number {
-  const cell = nutFactors.rows.find(([name]) => name === input.surface)?.[1]
-  return input.factor ?? (typeof cell === 'number' ? cell : 0.2)
+  return input.factor ?? Number(nutFactors.rows.find(([name]) => name === input.surface)?.[1])
 }
 
 function engagementOf({ length, stack, depth, into }: Inputs): number | undefined {
@@ -337,7 +337,7 @@ export const fastenerTorque = defineCalculator({
   findings(input, output, say) {
     type Said = Pick<Finding, 'level' | 'text'>
     const both = (torque: number | undefined) =>
-      `${say(torque, 'N·m')} (${say(torque, 'lb·ft')}, ${say(torque, 'lb·in')})`
+      eitherWay(say(torque, 'N·m'), say(torque, 'lb·ft'), say(torque, 'lb·in'))
     const { torque: target, proofShare, engagement, due = 0 } = output
     const ratio =
       target === undefined || input.meant === undefined ? undefined : input.meant / target
@@ -385,11 +385,11 @@ export const fastenerTorque = defineCalculator({
         return { level: 'unknown', text: 'There is no torque to hold one against: see the sheet.' }
       if (ratio === undefined)
         return { level: 'pass', text: `No torque of yours is given; ${both(target)} is due.` }
-      const off = Math.abs(ratio - 1)
+      const off = ratio - 1
       const words = `You mean ${say(ratio, '%')} of the torque due`
-      if (off <= torqueWatch * hair) return { level: 'pass', text: `${words}.` }
-      const over = ratio > 1
-      const stop = over && (input.sheet !== undefined || ratio * (proofShare ?? 1) > 1)
+      if (Math.abs(off) <= torqueWatch * hair) return { level: 'pass', text: `${words}.` }
+      const over = off > 0
+      const stop = over && (input.sheet !== undefined || ratio * (proofShare ?? Infinity) > 1)
       return {
         level: stop ? 'stop' : 'watch',
         text: over
@@ -427,7 +427,7 @@ export const fastenerTorque = defineCalculator({
           text: `Enter bolt length, stack and the depth of thread: ${say(due, 'mm')} of thread should hold.`,
         }
       const words = `${say(engagement, 'mm')} of thread holds; ${say(due, 'mm')} should`
-      if (output.longest !== undefined && (input.length ?? 0) > output.longest * hair)
+      if (output.longest !== undefined && (input.length ?? -Infinity) > output.longest * hair)
         return {
           level: 'stop',
           text: `The bolt is longer than the ${say(output.longest, 'mm')} there are: it bottoms, reads tight and clamps nothing. Use a shorter bolt.`,

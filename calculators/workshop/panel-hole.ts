@@ -5,6 +5,7 @@
  * a grommet is the bottom of its groove, neither its bore nor its outside.
  */
 import { defineCalculator, type Finding, type InputValues } from '../define.ts'
+import { eitherWay } from '../either-way.ts'
 import { bundleRows } from '../tables/bundle-diameters.ts'
 import { clearanceHoles } from '../tables/clearance-holes.ts'
 import { glandHoles } from '../tables/gland-holes.ts'
@@ -204,7 +205,7 @@ function glandOf(input: Inputs, bundle: number | undefined): string | undefined 
     .find(
       (name) =>
         (cell(glandHoles.rows, name, 2) ?? Infinity) <= bundle * hair &&
-        (cell(glandHoles.rows, name, 3) ?? 0) * hair >= bundle,
+        (cell(glandHoles.rows, name, 3) ?? NaN) * hair >= bundle,
     )
 }
 
@@ -232,14 +233,27 @@ function holeOf(input: Inputs, gland: string | undefined): number | undefined {
   }
 }
 
+const sizes = {
+  'step-metric': {
+    step: 2e-3,
+    least: 4e-3,
+    most: 40e-3,
+  },
+  'step-inch': {
+    step: inch / 16,
+    least: (3 * inch) / 16,
+    most: (22 * inch) / 16,
+  },
+  twist: {
+    step: 0.1e-3,
+    least: 0.1e-3,
+    most: 0.15,
+  },
+} as const
+
 /** The size of the tool nearest to the hole; a bolt needs the next one up. */
 function drillOf(tool: Inputs['tool'], purpose: Purpose, hole: number): number | undefined {
-  const [step, least, most] =
-    tool === 'step-metric'
-      ? [2e-3, 4e-3, 40e-3]
-      : tool === 'step-inch'
-        ? [inch / 16, (3 * inch) / 16, (22 * inch) / 16]
-        : [0.1e-3, 0.1e-3, 0.15]
+  const { step, least, most } = sizes[tool]
   const steps = purpose === 'bolt' ? Math.ceil(hole / step - 1e-6) : Math.round(hole / step)
   const size = Math.max(steps * step, least)
   return size > most * hair ? undefined : size
@@ -339,7 +353,7 @@ export const panelHole = defineCalculator({
     const { purpose } = input
     const { bundle, hole, drill, over = 0 } = output
     const kind = bundleOf(input)?.kind
-    const mm = (value: number | undefined) => `${say(value, 'mm')} (${say(value, 'in')})`
+    const mm = (value: number | undefined) => eitherWay(say(value, 'mm'), say(value, 'in'))
     const through = (): Said => {
       if (purpose === 'bolt' || purpose === 'tapped')
         return { level: 'pass', text: 'No wires go through this hole.' }
@@ -371,7 +385,7 @@ export const panelHole = defineCalculator({
           level: 'stop',
           text: `${words}; the gland grips nothing under ${say(least, 'mm')}. Take a smaller one.`,
         }
-      if (purpose === 'gland' && (bundleOf(input)?.count ?? 1) > 1)
+      if (purpose === 'gland' && bundleOf(input)?.count !== 1)
         return {
           level: 'watch',
           text: `${words} and fit, but a gland seals one round cable: water runs in between single wires. Use an insert with one hole each.`,

@@ -6,6 +6,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { cellHeating, resistanceAt } from '../../calculators/traction/cell-heating.ts'
 import { numberIn, rowsOf } from '../reference/csv.ts'
+import { say } from './run-example.ts'
 
 type Input = Parameters<typeof cellHeating.compute>[0]
 
@@ -125,4 +126,29 @@ test('more current never ends colder, a better-insulated box never colder in the
       expect(other ?? Infinity).toBeGreaterThanOrEqual(one - 1e-9)
     }),
   )
+})
+// 1 kJ/K and 1 kW from 20 °C: a kelvin a second. 150 °C: common practice.
+test('past 150 °C the model has nothing to say', () => {
+  const lump = {
+    series: 1,
+    cellMass: 1,
+    loss: 0,
+    start: zero + 20,
+    current: 1000,
+    resistance: 1e-3,
+  }
+  const after = (time: number) =>
+    cellHeating.compute({ ...base, ...lump, readings: undefined, time }).end
+  expect(after(129.9)).toBeCloseTo(zero + 149.9, 6)
+  expect(after(130.1)).toBeUndefined()
+})
+
+test('pulling away with four fifths of what the cold cells give is still a pass', () => {
+  const output = cellHeating.compute(base)
+  const level = (share: number) =>
+    cellHeating
+      .findings({ ...base, peak: share * (output.cold ?? NaN) }, output, say)
+      .find(({ check }) => check === 'cold')?.level
+  expect(level(0.8)).toBe('pass')
+  expect(level(0.800001)).toBe('watch')
 })

@@ -107,6 +107,7 @@ test('families: unknown is never a pass, another glycol is a stop, an empty loop
   expect(levelOf({ ...hybrid, existingFamily: 'hybrid' }, 'families')).toBe('pass')
   expect(levelOf({ ...hybrid, existingFamily: 'inorganic' }, 'families')).toBe('stop')
   expect(levelOf({ ...hybrid, existingFamily: 'other-glycol' }, 'families')).toBe('stop')
+  expect(levelOf({ ...hybrid, existingFamily: 'other-glycol', amount: 0 }, 'families')).toBe('pass')
 })
 
 test.each([
@@ -130,4 +131,17 @@ test.each([
 ])('frost %f K above the freezing point is a %s', (margin, level) => {
   const { freezing } = coolantMix.compute(empty)
   expect(levelOf({ ...empty, coldest: (freezing ?? NaN) + margin }, 'freeze')).toBe(level)
+})
+
+test('where all of it has to come out, no two families meet', () => {
+  const thinned = { ...empty, wanted: undefined, target: 273.15, amount: 2 * litre, existing: 0.3 }
+  const input = {
+    ...thinned,
+    existingBasis: 'volume',
+    family: 'hybrid',
+    existingFamily: 'inorganic',
+  } as const
+  expect(coolantMix.compute(input).drain).toBeCloseTo(2 * litre, 12)
+  expect(levelOf(input, 'families')).toBe('pass')
+  expect(levelOf({ ...input, target: 270 }, 'families')).toBe('stop')
 })

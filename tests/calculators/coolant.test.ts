@@ -62,6 +62,25 @@ test('stands by the handbook tables of the ASHRAE 2001 edition', () => {
   }
 })
 
+// EG 10 % by volume, 20 to 40 °C in the table: 1013.34, 1011.69, 1009.62, 1008.02, 1006.01. The four beside
+// it put 1009.92 in the middle (third-order interpolation), and fall by 1.6 to 2.0 a step, not by 2.07 then 1.60.
+test('the handbook table’s 1009.62 kg/m³ at 10 % and 30 °C is a misprint for 1009.9', () => {
+  const coolant = { kind: glycols.EG, strength: 0.1, basis: 'volume' } as const
+  const densityAt = (degrees: number) => propertiesOf(coolant, degrees + zero)?.density
+  const beside = [
+    [20, 1013.34],
+    [25, 1011.69],
+    [35, 1008.02],
+    [40, 1006.01],
+  ] as const
+  for (const [degrees, printed] of beside)
+    expect(Math.abs((densityAt(degrees) ?? NaN) - printed)).toBeLessThan(0.05)
+  const between = (4 * (1011.69 + 1008.02) - 1013.34 - 1006.01) / 6
+  expect(between).toBeCloseTo(1009.915, 3)
+  expect(Math.abs((densityAt(30) ?? NaN) - between)).toBeLessThan(0.05)
+  expect(Math.abs((densityAt(30) ?? NaN) - 1009.62)).toBeGreaterThan(0.2)
+})
+
 test('freezing points and volume against mass follow the handbook table', () => {
   for (const row of rowsOf('ashrae_glycol_freeze.csv')) {
     const kind = glycolOf(row.fluid)
@@ -240,4 +259,32 @@ test('no glycol is water, all glycol is all glycol, and the first step of the ta
   // ASHRAE 2001: 10 % of ethylene glycol by mass is 8.9 % by volume, of propylene glycol 9.6 %.
   expect(volumeFraction({ kind: glycols.EG, strength: 0.1, basis: 'mass' })).toBeCloseTo(0.089, 6)
   expect(volumeFraction({ kind: glycols.PG, strength: 0.1, basis: 'mass' })).toBeCloseTo(0.096, 6)
+})
+
+// Kell 1975 as Jones and Harris quote it (J. Res. NIST 97, 335, eq. 1), worked apart. They print
+// 16.897850e-3 in the denominator; with that water would weigh 957.7 kg/m³ at 100 °C: a misprint for 16.879850e-3.
+test('water has the density of Kell’s formula in seven digits', () => {
+  expect(away(propertiesOf(water, zero + 100)?.density, 958.3636571)).toBeLessThan(1e-8)
+  expect(away(propertiesOf(water, zero + 50)?.density, 988.0362916)).toBeLessThan(1e-8)
+})
+
+// iapws 1.5.2, _Liquid(T)['mu'], which is IAPWS SR6-08 at 0.1 MPa.
+test.each([
+  [273.16, 1.791158326932368e-3],
+  [298.15, 8.89996773678783e-4],
+  [373.12, 2.816697517197e-4],
+])('water at %s K has the viscosity of IAPWS SR6-08', (temperature, viscosity) => {
+  expect(away(propertiesOf(water, temperature)?.viscosity, viscosity)).toBeLessThan(1e-7)
+})
+
+// The table's first step and the straight line beyond its last, by hand.
+test.each([
+  [glycols.EG, 0.05, 0.0445],
+  [glycols.PG, 0.05, 0.048],
+  [glycols.EG, 0.8, 0.789],
+  [glycols.PG, 0.8, 0.8],
+  [glycols.EG, 0.35, 0.326],
+] as const)('%s: %s by mass is %s by volume', (kind, mass, volume) => {
+  expect(volumeFraction({ kind, strength: mass, basis: 'mass' })).toBeCloseTo(volume, 9)
+  expect(massFraction({ kind, strength: volume, basis: 'volume' })).toBeCloseTo(mass, 9)
 })

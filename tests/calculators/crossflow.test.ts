@@ -33,6 +33,21 @@ test('the published digits of one case', () => {
   expect(crossflowEffectiveness(5, 0.7)).toBeCloseTo(0.84448217997, 10)
 })
 
+// The usual fit, 1 − exp{N^0.22/r·[exp(−r·N^0.78) − 1]}, is known to be within 0.011 of the exact value on
+// this table. A library's documentation prints it without the minus inside (its code has it).
+test('the usual fit is met with its minus sign and missed as once printed without', () => {
+  const rows = rowsOf('crossflow_effectiveness.csv').filter((row) => numberIn(row, 'Cr') > 0)
+  expect(rows.length).toBeGreaterThan(30)
+  for (const row of rows) {
+    const [ntu, ratio] = [numberIn(row, 'NTU'), numberIn(row, 'Cr')]
+    const exact = crossflowEffectiveness(ntu, ratio) ?? NaN
+    const fit = (sign: number) =>
+      1 - Math.exp((ntu ** 0.22 / ratio) * Math.expm1(sign * ratio * ntu ** 0.78))
+    expect(Math.abs(fit(-1) - exact), JSON.stringify(row)).toBeLessThan(0.0115)
+    expect(Math.abs(fit(1) - exact), JSON.stringify(row)).toBeGreaterThan(0.1)
+  }
+})
+
 /** Marches both streams through n × n cells by the midpoint rule. */
 function marched(ntu: number, ratio: number, n: number): number {
   const alpha = ntu / n
@@ -104,4 +119,15 @@ test('the inverse gives back the size, or nothing where no size will do', () => 
   expect(crossflowTransferUnits(1.01, 0.3)).toBeUndefined()
   expect(crossflowTransferUnits(0.99, 1)).toBeUndefined()
   expect(crossflowTransferUnits(-0.1, 0.3)).toBeUndefined()
+})
+
+// Summed as they come these are one to four units in the last place above 1.
+test.each([
+  [80, 0.02],
+  [100, 1e-8],
+  [300, 1e-5],
+  [500, 1e-7],
+])('nothing gives off more than all: NTU %s, ratio %s', (ntu, ratio) => {
+  expect(crossflowEffectiveness(ntu, ratio)).toBeLessThanOrEqual(1)
+  expect(crossflowEffectiveness(ntu, ratio)).toBeCloseTo(1, 12)
 })

@@ -134,6 +134,36 @@ test('loom cable: the rating is the table’s, the copper resists 2 to 12 % more
   }
 })
 
+const columnOf = ({ rows }: Table, at: number) =>
+  rows.map((row) => row[at]).filter((cell) => cell !== null)
+
+// NEC 240.6(A), to 125 A; the preferred values of IEC 60898-1.
+test('circuit breakers come in the listed ratings', async () => {
+  const breakers = await tableOf('breaker-ratings')
+  expect(columnOf(breakers, 0)).toEqual([
+    15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 110, 125,
+  ])
+  expect(columnOf(breakers, 1)).toEqual([6, 10, 13, 16, 20, 25, 32, 40, 50, 63, 80, 100, 125])
+})
+
+// A farm paper’s colour chart and two more lists agree on these; some have maxi 25, 35, 100 and 120 A too.
+test('blade fuses come in the ratings of trade lists', async () => {
+  const blades = await tableOf('blade-fuse-ratings')
+  expect(columnOf(blades, 0)).toEqual([2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30])
+  expect(columnOf(blades, 1)).toEqual([1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30, 35, 40])
+  expect(columnOf(blades, 2)).toEqual([20, 30, 40, 50, 60, 70, 80])
+})
+
+// A conductor’s heating goes with the square of its current: 50 instead of 30 °C leaves √((T − 50)/(T − 30)).
+test('recalled factors of engine spaces are those of the heat they leave room for', async () => {
+  const { rows } = await tableOf('boat-engine-space')
+  expect(rows.length).toBe(6)
+  for (const [insulation, factor] of rows) {
+    const t = Number(insulation)
+    expect(Math.abs(Number(factor) - Math.sqrt((t - 50) / (t - 30)))).toBeLessThan(0.01)
+  }
+})
+
 test('blade fuses open when the table says', async () => {
   for (const [percent, soonest, mini, medium, maxi] of (await tableOf('blade-fuse-times')).rows) {
     const multiple = Number(percent) / 100

@@ -4,6 +4,7 @@ import { expect, test } from 'vitest'
 import {
   colebrook,
   frictionFactor,
+  frictionSlope,
   hoseDrop,
   isUncertain,
   laminarUpTo,
@@ -46,10 +47,35 @@ test('Colebrook is solved, not approximated', () => {
       (reynolds, roughness) => {
         const root = Math.sqrt(colebrook(reynolds, roughness) ?? NaN)
         const right = -2 * Math.log10(roughness / 3.7 + 2.51 / (reynolds * root))
-        expect(Math.abs(1 / root / right - 1)).toBeLessThan(1e-10)
+        expect(Math.abs(1 / root / right - 1)).toBeLessThan(1e-13)
       },
     ),
   )
+})
+
+test('the slope of the factor is what neighbours give', () => {
+  const kinds = fc.constantFrom('between' as const, 'laminar' as const, 'turbulent' as const)
+  const inside = fc.oneof(
+    ...[
+      { min: 10, max: 2030 },
+      { min: 2050, max: 3990 },
+      { min: 4010, max: 1e6 },
+    ].map((range) => fc.double({ ...range, noNaN: true })),
+  )
+  fc.assert(
+    fc.property(inside, fc.double({ min: 0, max: 0.05, noNaN: true }), kinds, (re, rough, as) => {
+      const at = (reynolds: number): number => frictionFactor(reynolds, rough, as) ?? NaN
+      const hair = 1e-4
+      const rise = (Math.log(at(re * (1 + hair))) - Math.log(at(re * (1 - hair)))) / (2 * hair)
+      expect(frictionSlope(at(re), re, rough, as)).toBeCloseTo(rise, 6)
+    }),
+  )
+})
+
+test('as rough as the bore is wide it still holds, and past its end there is no factor', () => {
+  // Fully rough: 1/√f = −2 log₁₀(ε/3.7d), which is below zero from ε/d 3.7 on.
+  expect(away(colebrook(1e12, 2), (-2 * Math.log10(2 / 3.7)) ** -2)).toBeLessThan(1e-9)
+  expect(colebrook(1e12, 4)).toBeUndefined()
 })
 
 test('pressure drop of straight hoses', () => {
@@ -111,6 +137,28 @@ test('between laminar and turbulent the factor lies between the two ends, withou
   }
 })
 
+// Crane TP-410M, example 7.8: 600 barrels an hour of oil, 60 m of 8 in schedule 40 and a globe valve of
+// 340 times 0.014; 6382 Pa is printed.
+test('oil through a pipe and a globe valve', () => {
+  const pipe = { length: 60, bore: 0.202717, fittings: 340 * 0.014, roughness: 4.57e-5 }
+  const flow = (600 * 0.158987294928) / 3600
+  const oil = { density: 869.2, viscosity: 0.13 }
+  expect(away(hoseDrop(pipe, flow, oil), 6382)).toBeLessThan(5e-3)
+})
+
+// Crane TP-410M, example 7.14: 1500 L/min of water, 34 m of 4 in, 67 m of 5 in, an elbow each, 22 m up. The
+// 8th edition prints 2.6 bar; the 9th prints 26 450 Pa, a tenth of it: a misprint, less than friction alone.
+test('water up two sizes of pipe: 2.6 bar, and not the 26 450 Pa of the 9th edition', () => {
+  const flow = 1500 * perLitreMinute
+  const cold = { density: 999.1, viscosity: 1.138e-3 }
+  const roughness = 4.57e-5
+  const friction =
+    (hoseDrop({ length: 34, bore: 0.10226, fittings: 14 * 0.017, roughness }, flow, cold) ?? NaN) +
+    (hoseDrop({ length: 67, bore: 0.1282, fittings: 14 * 0.016, roughness }, flow, cold) ?? NaN)
+  expect(friction).toBeGreaterThan(1.5 * 26_450)
+  expect(away(friction + cold.density * 9.80665 * 22, 2.6e5)).toBeLessThan(0.02)
+})
+
 test('no flow resists nothing, and more flow resists more', () => {
   const hose = { length: 3, bore: 0.016, fittings: 4, roughness: 1.5e-6 }
   const liquid = { density: 1058, viscosity: 1.8e-3 }
@@ -127,6 +175,9 @@ test('the two ends of the uncertain range belong to what lies beyond them', () =
   expect(frictionFactor(2040, 0)).toBe(64 / 2040)
   expect(frictionFactor(2040, 0, 'turbulent')).toBe(64 / 2040)
   expect(frictionFactor(4000, 1e-4, 'laminar')).toBe(colebrook(4000, 1e-4))
+  expect(frictionSlope(64 / 2040, 2040, 0, 'turbulent')).toBe(-1)
+  expect(frictionSlope(0.04, 4000, 1e-4, 'laminar')).toBe(frictionSlope(0.04, 4000, 1e-4))
+  expect(frictionSlope(0.04, 4000, 1e-4)).toBe(frictionSlope(0.04, 4000, 1e-4, 'turbulent'))
   expect([2040, 2041, 3999, 4000].map(isUncertain)).toEqual([false, true, true, false])
   expect(frictionFactor(0.5, 0)).toBe(128)
   expect(frictionFactor(0, 0)).toBeUndefined()

@@ -6,6 +6,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { heatSoak } from '../../calculators/cooling/heat-soak.ts'
 import { numberIn, rowsOf } from '../reference/csv.ts'
+import { say } from './run-example.ts'
 
 type Input = Parameters<typeof heatSoak.compute>[0]
 type Stage = Input['stages'][number]
@@ -125,4 +126,32 @@ test('time to the limit counts from the beginning of the drive', () => {
 test('hotter than its limit when setting off: at once, and never while cooling below it', () => {
   expect(work([stage()], { start: 400, limit: 380 }).toLimit).toBe(0)
   expect(work([stage({ heat: 0 })], { start: 350, limit: 380 }).toLimit).toBeUndefined()
+})
+
+// 9 kg × 900 J/(kg·K) over 0.5 W/K.
+test('little conductance still gives a time constant', () => {
+  const [row] = work([stage({ conductance: 0.5 })], { mass: 9 }).table
+  expect(row?.constant).toBeCloseTo(16_200, 9)
+  expect(row?.settles).toBeCloseTo(30 + zero + 1000 / 0.5, 9)
+})
+
+test('of two stages that would pass the limit the hotter is named, wherever it stands', () => {
+  const mild = stage({ name: 'mild', heat: 8000 })
+  const steep = stage({ name: 'steep', heat: 9000 })
+  const still = stage({ name: 'pump off', conductance: 0 })
+  const named = (stages: readonly Stage[]) => {
+    const input = drive(stages, { limit: 400 })
+    const findings = heatSoak.findings(input, heatSoak.compute(input), say)
+    return findings.find(({ check }) => check === 'lasting')?.text
+  }
+  expect(named([mild, steep])).toContain('“steep”')
+  expect(named([steep, mild])).toContain('“steep”')
+  expect(named([mild, still])).toContain('“pump off”')
+  expect(named([still, mild])).toContain('“pump off”')
+})
+
+// 1 K × 9000 J/K over 9 W: 1000 s.
+test('a limit met just when the stage ends is met', () => {
+  const slow = stage({ heat: 9, conductance: 0, duration: 1000 })
+  expect(work([slow], { start: 300, limit: 301 })).toMatchObject({ peak: 301, toLimit: 1000 })
 })

@@ -156,3 +156,38 @@ test.each([
   const found = cellSpread.findings(input, cellSpread.compute(input), say)
   expect(found.find((finding) => finding.check === check)?.level).toBe(level)
 })
+test('iron phosphate: half of the cells in the flat middle still tell, more do not', () => {
+  const level = (...rests: readonly number[]) => {
+    const cells = rests.map((rest, at) => ({
+      name: String(at),
+      rest,
+      charge: undefined,
+      discharge: undefined,
+      capacity: undefined,
+    }))
+    const input = { ...pack, cells }
+    return cellSpread
+      .findings(input, cellSpread.compute(input), say)
+      .find(({ check }) => check === 'flat')?.level
+  }
+  expect(level(3.3, 3.3, 3.4, 3.4)).toBe('pass')
+  expect(level(3.3, 3.3, 3.3, 3.4)).toBe('watch')
+})
+
+test('the weakest and the fullest are told by a reading that every cell has', () => {
+  const full = { name: 'a', rest: 3.4, charge: 3.5, discharge: 3.2, capacity: undefined }
+  const low = { ...full, name: 'b', rest: 3.35, charge: 3.45, discharge: 3.1 }
+  expect(cellSpread.compute({ ...pack, cells: [full, low] })).toMatchObject({
+    weakest: 'b',
+    fullest: 'a',
+  })
+  // Read alone, on discharge the good one is lower and on charge the low one higher than the other at rest.
+  const some = [
+    { ...full, charge: undefined },
+    { ...low, discharge: undefined },
+  ]
+  expect(cellSpread.compute({ ...pack, cells: some })).toMatchObject({
+    weakest: 'b',
+    fullest: 'a',
+  })
+})

@@ -282,3 +282,9 @@ test.each([
   expect(level(output)).toBe(expected)
   expect(level({ ...output, ...after })).toBe(changed)
 })
+
+test('a cold start that is warmer than the loop makes no part pass more or less', () => {
+  // Water at 60 °C in 16 mm is turbulent, so that nothing is in doubt either.
+  const warm = pumpAndLoop.compute({ ...loop, coolant: 'water', coldTemperature: 60 + zero })
+  expect((warm.coldFlowLow ?? NaN) / (warm.coldFlow ?? NaN)).toBeCloseTo(1, 9)
+})

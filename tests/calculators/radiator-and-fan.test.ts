@@ -140,12 +140,13 @@ test('twice the core, heat and flow: the same temperatures', () => {
 
 test('a measurement that agrees with the model changes nothing, however it was taken', () => {
   const model = work()
-  const [cruise] = model.table
+  const [cruise, , crawl] = model.table
   for (const how of [
-    { measuredSpeed: 80 / 3.6 },
-    { measuredFaceVelocity: cruise?.faceVelocity ?? NaN },
+    { measuredSpeed: 80 / 3.6, measuredConductance: cruise?.conductance },
+    { measuredFaceVelocity: cruise?.faceVelocity, measuredConductance: cruise?.conductance },
+    { measuredSpeed: 10 / 3.6, measuredConductance: crawl?.conductance },
   ]) {
-    const measured = work({ ...how, measuredConductance: cruise?.conductance })
+    const measured = work(how)
     measured.table.forEach((row, at) => {
       expect(row.partInlet).toBeCloseTo(model.table[at]?.partInlet ?? NaN, 6)
     })
@@ -247,4 +248,40 @@ test('a given air density stands in for the altitude, also where hot air is draw
     expect(given.worstInlet).toBeCloseTo(worked.worstInlet ?? NaN, 9)
     expect(given.airDensity).toBeCloseTo(worked.airDensity ?? NaN, 9)
   }
+})
+
+test('with the air to blame, the others fare as in a duct that lets less of it through', () => {
+  // The share of the road speed at which a good core gives the measured 70.6 W/K at 80 km/h.
+  let [low, high] = [0.01, 0.15]
+  for (let step = 0; step < 60; step++) {
+    const middle = (low + high) / 2
+    if ((work({ faceShare: middle }).table[0]?.conductance ?? NaN) < 70.6) low = middle
+    else high = middle
+  }
+  const ducted = work({ faceShare: low })
+  const measured = work({ measuredConductance: 70.6, measuredSpeed: 80 / 3.6 })
+  expect(measured.table[1]?.conductance).toBeCloseTo(ducted.table[1]?.conductance ?? NaN, 6)
+})
+
+test('air faster than 8 m/s is taken as 8 m/s', () => {
+  const fast = { ...hill, speed: 30 }
+  expect(work({ cases: [fast], faceShare: 1 }).table[0]?.faceVelocity).toBe(8)
+  expect(work({ cases: [fast], faceShare: 0.25 }).table[0]?.faceVelocity).toBe(7.5)
+})
+
+test('little heat or little room: the face velocity needed still leaves 10 K', () => {
+  const warm = { ...hill, heat: 10 }
+  const limit = { inletLimit: pickup.ambient + 10.5 }
+  const { faceVelocityNeeded } = work({ ...limit, cases: [warm] })
+  expect(faceVelocityNeeded).toBeGreaterThan(pickup.naturalDraught)
+  const fan = { ...limit, fanVelocity: faceVelocityNeeded }
+  expect(work({ ...fan, cases: fanOn([{ ...warm, speed: 0 }]) }).inHand).toBeCloseTo(10, 6)
+})
+
+test('where the natural draught just does, no more is needed', () => {
+  const parked = { ...hill, heat: 100, speed: 0 }
+  const { worstInlet = NaN } = work({ cases: [parked] })
+  const just = work({ cases: [parked], inletLimit: worstInlet + 10.2 })
+  expect(just.fanNeeded).toBe('no')
+  expect(just.faceVelocityNeeded).toBe(pickup.naturalDraught)
 })

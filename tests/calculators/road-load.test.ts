@@ -209,3 +209,12 @@ test('a given air density wins over altitude and temperature', () => {
   const { airDensity = NaN } = work({ altitude: 2500 })
   expect(work({ density: airDensity }).force).toBeCloseTo(work({ altitude: 2500 }).force ?? NaN, 9)
 })
+
+test('without own speeds the table is of shares of this one', () => {
+  expect(work({}).table.map(({ name }) => name)).toEqual([
+    '0.5 × this speed',
+    '0.75 × this speed',
+    'this speed',
+    '1.25 × this speed',
+  ])
+})

@@ -14,7 +14,7 @@ import type {
 } from '../../calculators/define.ts'
 import { exampleInputs } from '../../src/ledger/example.ts'
 import { rangeSlip } from '../../src/ledger/range.ts'
-import { say } from '../../src/ledger/show.ts'
+import { say } from '../../src/ledger/say.ts'
 
 export { printed } from '../../src/ledger/example.ts'
 export { say }

@@ -68,3 +68,15 @@ test('of a current and a power the larger counts', () => {
   const both = { ...load(5), power: 135 }
   expect(twelveVoltBudget.compute({ ...base, loads: [both] }).continuous).toBeCloseTo(10, 12)
 })
+
+const say = (value: number | undefined, unit: string) => `${value ?? 'cannot tell'} ${unit}`
+
+test('without a needed load the reserve cannot be told; one of an ampere is one', () => {
+  const reserveText = (loads: Input['loads']) => {
+    const input = { ...base, loads }
+    const findings = twelveVoltBudget.findings(input, twelveVoltBudget.compute(input), say)
+    return findings.find(({ check }) => check === 'reserve')?.text
+  }
+  expect(reserveText([{ ...load(1), critical: 'no' }])).toMatch(/No load is marked/)
+  expect(reserveText([load(1)])).not.toMatch(/No load is marked/)
+})

@@ -174,3 +174,29 @@ test('outside the printed sizes the resistance goes with the area', () => {
   expect(flexiblePerMetre(0.25e-6) * 1000).toBeCloseTo(78, 6)
   expect(flexiblePerMetre(300e-6) * 1000).toBeCloseTo(0.0645, 6)
 })
+
+test('a wire is of a family to the thousandth, and the next size is more than that above it', () => {
+  const gauge = gaugeArea(10)
+  expect([0.0995, 0.1005].map((percent) => sizeUnit(gauge / (1 + percent / 100)))).toEqual([
+    'AWG',
+    'mm²',
+  ])
+  expect((nextSize(1e-6 / 1.0005) ?? NaN) * 1e6).toBeCloseTo(1.5, 9)
+  expect((nextSize(1e-6 / 1.005) ?? NaN) * 1e6).toBeCloseTo(1, 9)
+})
+
+test('ASTM B258 gauges end at 40 here', () => {
+  expect(sizeUnit(gaugeArea(40))).toBe('AWG')
+  expect(sizeUnit(gaugeArea(41))).toBe('mm²')
+})
+
+// 33 CFR 183.425, table 5, at 105 °C: 4/0 carries 445 A, 3/0 385 A, 2/0 330 A.
+test.each([
+  [-3, 445, 385],
+  [-2, 385, 330],
+])('a wire a thousandth thinner than gauge %s is the next thinner one', (gauge, own, thinner) => {
+  const area = gaugeArea(gauge)
+  expect(printedAmpacity(boatTable, '105C', area)).toBe(own)
+  expect(printedAmpacity(boatTable, '105C', area * 0.999)).toBe(thinner)
+  expect(printedAmpacity(boatTable, '105C', area * 1.001)).toBe(own)
+})

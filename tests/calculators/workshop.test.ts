@@ -16,6 +16,7 @@ import {
 import { adapterAlignment } from '../../calculators/workshop/adapter-alignment.ts'
 import { panelHole } from '../../calculators/workshop/panel-hole.ts'
 import { numberIn, rowsOf } from '../reference/csv.ts'
+import { say } from './run-example.ts'
 
 test.each(rowsOf('holes_iso273.csv'))('holes for $thread', (row) => {
   const printed = clearanceHoles.rows.find(([thread]) => thread === row.thread)
@@ -134,4 +135,60 @@ test.each([
   const output = panelHole.compute({ ...grommet, tool, groove: groove / 1000 })
   if (drill === undefined) expect(output.drill).toBeUndefined()
   else expect((output.drill ?? NaN) * 1000).toBeCloseTo(drill, 9)
+})
+
+const found = (
+  input: Parameters<typeof panelHole.compute>[0],
+  check: string,
+  made: Partial<ReturnType<typeof panelHole.compute>> = {},
+) =>
+  panelHole
+    .findings(input, { ...panelHole.compute(input), ...made }, say)
+    .find((finding) => finding.check === check)
+
+// What a drill may be over or under the hole, in mm. Glands: EN 50262, table 1, +0.2/−0.4; the rest, and
+// where a hole is too loose, common practice. Sizes of drills come in steps, so the check is handed them.
+test.each([
+  ['grommet', -0.2, 0.5, 1],
+  ['gland', -0.4, 0.2, 0.5],
+  ['bolt', 0, 0.6, 1.5],
+  ['tapped', -0.05, 0.15, 0.3],
+] as const)('a drill for a %s: %s to %s mm over the hole, too loose above %s', (...row) => {
+  const [purpose, low, high, loose] = row
+  const input = { ...grommet, purpose, gland: 'M20', thread: 'M8' } as const
+  const level = (over: number) => found(input, 'drill', { over: over / 1000, drill: 0.01 })?.level
+  expect([level(low), level(high), level(loose)]).toEqual(['pass', 'pass', 'watch'])
+  expect(level(low - 1e-4)).toBe('watch')
+  expect(level(low + 1e-4)).toBe('pass')
+  expect(level(high + 1e-4)).toBe('watch')
+  expect(level(loose + 1e-4)).toBe('stop')
+})
+
+test('six and seven equal wires are exact, fourteen a bound; three sizes an estimate', () => {
+  const words = (wires: readonly { readonly outside: number; readonly count: number }[]) =>
+    found(
+      {
+        ...grommet,
+        bore: 0.03,
+        groove: 0.04,
+        wires: wires.map((wire) => ({ name: 'w', ...wire })),
+      },
+      'through',
+    )?.text
+  for (const count of [2, 6, 7, 19])
+    expect(words([{ outside: 0.002, count }])).toMatch(/^The wires are \d/)
+  for (const count of [14, 18, 20])
+    expect(words([{ outside: 0.002, count }])).toMatch(/^The wires are at most /)
+  expect(
+    words([
+      { outside: 0.002, count: 5 },
+      { outside: 0.001, count: 5 },
+    ]),
+  ).toMatch(/^The wires are about /)
+})
+
+test('a thread that is not named cannot tell', () => {
+  const input = { ...grommet, purpose: 'tapped', thread: undefined } as const
+  expect(found(input, 'panel')?.level).toBe('unknown')
+  expect(found(input, 'drill')?.level).toBe('unknown')
 })

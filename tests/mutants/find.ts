@@ -201,6 +201,8 @@ function isWhole(literal: ts.NumericLiteral): boolean {
   const holder = ts.isPrefixUnaryExpression(parent) ? parent.parent : parent
   if (ts.isCallExpression(holder) && ts.isPropertyAccessExpression(holder.expression))
     return takesPlaces.has(holder.expression.name.text)
+  // `{ length: 44 }`
+  if (ts.isPropertyAssignment(holder)) return holder.name.getText() === 'length'
   return (
     ts.isBinaryExpression(holder) &&
     /\.(length|size)$/.test(holder.left.getText()) &&

@@ -75,7 +75,7 @@ function thread(path: string, from: number, take: (one: Noticed) => void): Promi
 }
 
 const folder = join(root, 'calculators')
-const notCode = new Set(['define.ts', 'plot.ts', 'hazards.ts', 'index.ts'])
+const notCode = new Set(['define.ts', 'plot.ts', 'hazards.ts', 'hazard-names.ts', 'index.ts'])
 const paths = (await readdir(folder, { recursive: true }))
   .filter((name) => name.endsWith('.ts') && !notCode.has(basename(name)))
   .filter((name) => values.tables === true || !name.startsWith('tables/'))

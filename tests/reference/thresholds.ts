@@ -6,6 +6,8 @@
  * here a second time so that it cannot be changed by a slip. `case` is one of the calculator's examples,
  * in which `vary` is moved from `from` to `to`, other inputs being put in by `with`. A quantity is arithmetic on the names of inputs and
  * results, SI values: `running / contactRating`; `joints.0.drop` is the first row's.
+ *
+ * Which document says so, and how that was confirmed, is one row a check in `bases.csv`.
  */
 import { readdirSync, readFileSync } from 'node:fs'
 import type { ExampleValue } from '../../calculators/define.ts'
