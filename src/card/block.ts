@@ -1,5 +1,6 @@
 /** A work card with all its parts, as the build writes it and `verify` expects it. */
 import type { PublishedBlock } from '../ledger/published.ts'
+import { askHtml } from './ask-link.ts'
 import { cardHtml, type Mode } from './card.ts'
 import type { CardContext } from './context.ts'
 import { drawingHtml } from './drawing.ts'
@@ -20,5 +21,6 @@ export function blockHtml(
   return cardHtml(block, ctx, mode, {
     hazards: cardHazardsHtml(block.hazards, options.panels ?? []),
     drawing: calculator === undefined ? '' : drawingHtml(block, calculator, ctx),
+    ask: askHtml(block, ctx),
   })
 }

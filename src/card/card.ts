@@ -12,8 +12,7 @@ import { firm, sentenceHtml } from './firm.ts'
 import { escape, idOf, symbolsHtml } from './html.ts'
 import { numberHtml } from './number.ts'
 import { guessesOf } from './rests.ts'
-import { askHref } from './take/ask.ts'
-import { changedFigures } from './take/changed.ts'
+import { blockPath } from './take/address.ts'
 
 export type Mode = 'built' | 'yours'
 
@@ -33,7 +32,7 @@ function headHtml(block: PublishedBlock, ctx: CardContext, mode: Mode): string {
   const before = mode === 'yours' ? ctx.builder?.block(block.id) : undefined
   const yours =
     mode === 'yours'
-      ? `<p class="yours">Your figures.${before === undefined ? '' : ` The builder’s verdict: ${verdictHtml(before)}`}</p>`
+      ? `<p class="yours">${before === undefined ? 'Your figures, of no note.' : `Your figures. The builder’s verdict: ${verdictHtml(before)}`}</p>`
       : ''
   const reason =
     block.accepted !== null && verdictName(block) === 'accepted'
@@ -64,12 +63,10 @@ function part(name: string, title: string, html: string): string {
     : `<div class="card-${name}"><p class="card-part">${title}</p>${html}</div>`
 }
 
-/** The way to ask the builder about it, where the settings name one; with a reader's figures in it. */
-function askHtml(block: PublishedBlock, ctx: CardContext): string {
-  const { questions } = ctx.published.site
-  if (questions === undefined) return ''
-  const href = escape(askHref(block, ctx, questions, changedFigures(block, ctx)))
-  return ` <a class="ask" href="${href}">Ask about this block</a>`
+/** The way to the page that it has to itself; none there, and none where it is of no note. */
+function aloneHtml(block: PublishedBlock, ctx: CardContext): string {
+  if (ctx.alone === block.id || ctx.note(block.note) === undefined) return ''
+  return ` <a class="alone" href="${escape(blockPath(block, ctx))}">This block by itself</a>`
 }
 
 /** What of a card comes finished, since a browser fetches its makers only where they are needed. */
@@ -77,6 +74,8 @@ export interface CardParts {
   /** The panels that the page does not have, and the line that names each. */
   readonly hazards: string
   readonly drawing: string
+  /** The link by which to ask the builder; '' where the settings name no way. */
+  readonly ask: string
 }
 
 export function cardHtml(
@@ -101,7 +100,7 @@ export function cardHtml(
     part('checks', 'Checks', findingsHtml(block.findings, calculator)),
     verdictName(block) === 'pass' ? '' : guessesHtml(block, ctx),
     parts.drawing,
-    `<p class="card-foot"><a href="${page}">${escape(calculator.title)}: formula, limits and outside checks</a>${askHtml(block, ctx)}</p>`,
+    `<p class="card-foot"><a href="${page}">${escape(calculator.title)}: formula, limits and outside checks</a>${aloneHtml(block, ctx)}${parts.ask}</p>`,
     '</article>',
   ].join('')
 }

@@ -3,10 +3,9 @@
  * a moment: a long page answers as fast as a short one. What the build wrote is kept and put back.
  */
 import type { CardContext } from '../card/context.ts'
-import { cardHtml, type CardParts } from '../card/card.ts'
-import { drawingHtml } from '../card/drawing.ts'
-import { cardHazardsHtml } from '../card/hazards.ts'
+import { cardHtml } from '../card/card.ts'
 import type { PublishedBlock } from '../ledger/published.ts'
+import type { Makers } from './makers.ts'
 import { afterQuiet } from './quiet.ts'
 import { elementOf, morph } from './places.ts'
 
@@ -26,7 +25,7 @@ export interface Cards {
   settle(): void
 }
 
-export function cardsOf(root: ParentNode): Cards {
+export function cardsOf(root: ParentNode, makers: Makers): Cards {
   const cards = [...root.querySelectorAll<HTMLElement>('work-card')].flatMap((host): Card[] => {
     const original = host.querySelector(':scope > .card')
     const id = host.dataset.block
@@ -34,8 +33,9 @@ export function cardsOf(root: ParentNode): Cards {
   })
   const waiting = new Map<Card, () => void>()
   const drawWaiting = (): void => {
-    for (const draw of waiting.values()) draw()
+    const draws = [...waiting.values()]
     waiting.clear()
+    for (const draw of draws) draw()
   }
   const quiet = afterQuiet(drawWaiting)
 
@@ -48,7 +48,14 @@ export function cardsOf(root: ParentNode): Cards {
         const draw = (): void => {
           const block = ctx.block(card.id)
           if (block === undefined || isBuilders(card.id)) restore(card)
-          else write(card, block, ctx)
+          else if (!write(card, block, ctx, makers)) {
+            waiting.set(card, draw)
+            void makers.ready().then(() => {
+              if (waiting.get(card) !== draw) return
+              waiting.delete(card)
+              draw()
+            })
+          }
         }
         waiting.delete(card)
         if (seen.has(card)) draw()
@@ -86,31 +93,15 @@ function restore(card: Card): void {
   card.current = card.original
 }
 
-function write(card: Card, block: PublishedBlock, ctx: CardContext): void {
-  const made = elementOf(cardHtml(block, ctx, 'yours', partsOf(block, card, ctx)))
-  if (made === null) return
+/** False: a part of it is still to be fetched. */
+function write(card: Card, block: PublishedBlock, ctx: CardContext, makers: Makers): boolean {
+  const parts = makers.partsOf(block, card.original, ctx)
+  const made = parts && elementOf(cardHtml(block, ctx, 'yours', parts))
+  if (made === undefined) return false
+  if (made === null) return true
   if (card.current === card.original) {
     card.current = made
     card.original.replaceWith(made)
   } else morph(card.current, made)
-}
-
-function partsOf(block: PublishedBlock, card: Card, ctx: CardContext): CardParts {
-  const calculator = ctx.calculator(block.calculator)
-  const before = ctx.builder?.block(block.id)?.hazards ?? []
-  const alike = before.join(' ') === block.hazards.join(' ')
-  const panels = block.hazards.filter((hazard) => missingPanel(hazard))
-  return {
-    // Where the hazards are the builder's, their panels stand on the page already.
-    hazards: alike
-      ? (card.original.querySelector(':scope > .hazard-line')?.outerHTML ?? '')
-      : cardHazardsHtml(block.hazards, panels),
-    drawing: calculator === undefined ? '' : drawingHtml(block, calculator, ctx),
-  }
-}
-
-/** A panel that the build did not write on this page. */
-function missingPanel(hazard: string): boolean {
-  const id = CSS.escape(`Hazard-${hazard}`)
-  return document.querySelector(`main .hazard#${id}:not(.card *)`) === null
+  return true
 }

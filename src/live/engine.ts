@@ -16,6 +16,7 @@ import type { Problem } from '../ledger/problems.ts'
 import type { Published, PublishedBlock, UnitSystem } from '../ledger/published.ts'
 import { ledgerOf } from '../ledger/roots.ts'
 import { cardsOf } from './cards.ts'
+import { makersFor } from './makers.ts'
 import { basePath } from './page.ts'
 import { afterQuiet } from './quiet.ts'
 import { fillFrom, numberPlaces, restore } from './places.ts'
@@ -50,11 +51,15 @@ const isEmpty = (overrides: Overrides): boolean => Object.keys(overrides).length
 
 export async function startEngine(page: PageFigures): Promise<Engine> {
   const calculators = await calculatorsOf(page)
+  const makers = await makersFor(
+    [...calculators.values()].some((one) => one.plot !== undefined),
+    page.roots.site.questions !== undefined,
+  )
   const written = ledgerOf(page.roots)
   let ledger: OpenLedger = openLedger(written, calculators)
   const { builder } = ledger
   const numbers = numberPlaces(document)
-  const cards = cardsOf(document)
+  const cards = cardsOf(document, makers)
   const verdicts = [...document.querySelectorAll<HTMLElement>('[data-verdict]')]
   const stories = document.querySelector<HTMLElement>('[data-stories]')
   const storiesWritten = [...(stories?.childNodes ?? [])]

@@ -77,9 +77,6 @@ function parsed(text: string | null): unknown {
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null
 
-export const overridesOf = (figures: Figures): Overrides =>
-  Object.fromEntries([...figures].map(([id, { text }]) => [id, text]))
-
 export interface OwnStore {
   readonly figures: Figures
   /** Whether the browser kept the last change. */

@@ -11,8 +11,9 @@ import { isDeclared } from '../ledger/override.ts'
 import { slipWords } from '../ledger/input.ts'
 import type { PublishedBlock, PublishedNumber } from '../ledger/published.ts'
 import { displayUnit, parseQuantity, sameKind } from '../quantity/index.ts'
-import { judge, textsOf, type Said, type Texts } from './form.ts'
+import { judge, type Said } from './judge.ts'
 import type { Figure } from './own.ts'
+import { textsOf, type Texts } from './texts.ts'
 
 export interface Target {
   readonly id: string

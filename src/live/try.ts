@@ -8,9 +8,11 @@ import { contextOf } from '../card/context.ts'
 import { verdictName, verdictWords } from '../card/words.ts'
 import type { PublishedBlock } from '../ledger/published.ts'
 import { isHalfTyped, joined } from './field.ts'
-import { formHtml, judge, listHtml, textsOf, type Row, type Texts } from './form.ts'
-import type { Figure } from './own.ts'
+import { formHtml, listHtml } from './form.ts'
+import { judge } from './judge.ts'
+import { ownFigures, type Figure } from './own.ts'
 import { reader, type Reader } from './reader.ts'
+import { textsOf, type Row, type Texts } from './texts.ts'
 
 /** A wrong entry is told after this long without a key. */
 const patience = 700
@@ -53,7 +55,7 @@ function openForm(
       Object.entries(builder).map(([key, text]) => [key, one.own(`${block.id}.${key}`) ?? text]),
     )
   const fill = (): void => {
-    form.innerHTML = formHtml(calculator, inForce(), prefix)
+    form.innerHTML = formHtml(calculator, inForce(), prefix, filledIn(block, one))
   }
   fill()
   // Above the card: what the figures change grows downwards, and the field stays where it is.
@@ -158,6 +160,19 @@ function openForm(
     entered = JSON.stringify(inForce())
   })
   return form
+}
+
+/** What somebody gave, and not the calculator. */
+function filledIn({ id, given }: PublishedBlock, one: Reader): ReadonlySet<string> {
+  const byBuilder = Object.entries(given).flatMap(([key, what]) =>
+    what.type === 'rows' || what.how !== 'assumed-default' ? [key] : [],
+  )
+  const mine = [...ownFigures().figures.keys()].flatMap((figure) =>
+    figure.startsWith(`${id}.`) && one.own(figure) !== undefined
+      ? [figure.slice(id.length + 1)]
+      : [],
+  )
+  return new Set([...byBuilder, ...mine])
 }
 
 /** The control with the focus, when what stands in it is not yet a number. */

@@ -1,6 +1,8 @@
 /** A reader's form: filled with the builder's figures, faults in the words of the build. */
 import { describe, expect, it } from 'vitest'
-import { formHtml, judge, overridesOf, textsOf, type Texts } from '../../src/live/form.ts'
+import { formHtml } from '../../src/live/form.ts'
+import { judge } from '../../src/live/judge.ts'
+import { textsOf, type Texts } from '../../src/live/texts.ts'
 import { blockNamed, calculator, context } from '../card/fixture.ts'
 
 const ctx = context()
@@ -65,14 +67,5 @@ describe('judge', () => {
         }),
       ),
     ).toEqual(['hoses.1.length'])
-  })
-})
-
-describe('overridesOf', () => {
-  it('holds only what differs from the builder’s', () => {
-    expect(overridesOf(block, texts, texts)).toEqual({})
-    expect(overridesOf(block, texts, changed({ bore: '16 mm' }))).toEqual({
-      'keeping-cool/pump.bore': '16 mm',
-    })
   })
 })
