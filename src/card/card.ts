@@ -84,14 +84,30 @@ export function cardHtml(
   mode: Mode,
   parts: CardParts,
 ): string {
+  const [open, close] = cardEnds(block, mode)
+  return open + cardPieces(block, ctx, mode, parts).join('') + close
+}
+
+/** What stands around the pieces of a card. */
+export const cardEnds = (block: PublishedBlock, mode: Mode): readonly [string, string] => [
+  // Not a section: a named one is a landmark, and two cards of one calculator have one name.
+  `<article class="card card-${mode}" data-card="${escape(block.id)}" aria-labelledby="${titleId(block)}">`,
+  '</article>',
+]
+
+/** A card from top to bottom, always as many pieces; each is no element, one, or some. */
+export function cardPieces(
+  block: PublishedBlock,
+  ctx: CardContext,
+  mode: Mode,
+  parts: CardParts,
+): readonly string[] {
   const calculator = ctx.calculator(block.calculator)
   if (calculator === undefined) throw new Error(`no calculator \`${block.calculator}\``)
   const { wentIn, comesOut, wide } = figuresHtml(block, ctx)
   const working = block.working.map((line) => `<li>${symbolsHtml(firm(line))}</li>`).join('')
   const page = escape(ctx.href(`/calculators/${calculator.id}/`))
   return [
-    // Not a section: a named one is a landmark, and two cards of one calculator have one name.
-    `<article class="card card-${mode}" data-card="${escape(block.id)}" aria-labelledby="${titleId(block)}">`,
     headHtml(block, ctx, mode),
     parts.hazards,
     `<div class="card-sides">${part('in', 'What went in', wentIn)}${part('out', 'What comes out', comesOut)}</div>`,
@@ -101,6 +117,5 @@ export function cardHtml(
     verdictName(block) === 'pass' ? '' : guessesHtml(block, ctx),
     parts.drawing,
     `<p class="card-foot"><a href="${page}">${escape(calculator.title)}: formula, limits and outside checks</a>${aloneHtml(block, ctx)}${parts.ask}</p>`,
-    '</article>',
-  ].join('')
+  ]
 }

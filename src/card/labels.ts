@@ -77,6 +77,12 @@ function inside([x, y]: Point, box: Box): boolean {
   return x >= box.x && x <= box.x + box.width && y >= box.y && y <= box.y + box.height
 }
 
+function crossedBy(box: Box, ink: readonly Point[]): number {
+  let crossed = 0
+  for (const point of ink) if (inside(point, box)) crossed += 1
+  return crossed
+}
+
 /** Points along straight pieces, close enough that no label slips between two of them. */
 export function along(points: readonly Point[], gap: number): Point[] {
   const dense: Point[] = []
@@ -119,8 +125,10 @@ export function place(
       const box = boxOf(lines, offered)
       const outside = box.width * box.height - overlap(box, frame)
       const covered = taken.reduce((sum, other) => sum + overlap(box, other), 0)
-      const crossed = ink.filter((point) => inside(point, box)).length
-      const cost = outside * 10 + covered * 10 + crossed * 60 + rank
+      const least = outside * 10 + covered * 10 + rank
+      // Counting the ink takes longest, and most places have lost before.
+      if (best !== undefined && least >= best.cost) continue
+      const cost = least + crossedBy(box, ink) * 60
       if (best === undefined || cost < best.cost) best = { spot: offered, box, cost }
     }
     if (best === undefined) continue

@@ -69,7 +69,8 @@ export function openLedger(
       const changed = changedKeys(inForce, overrides)
       inForce = overrides
       const touched = new Set<string>()
-      for (const key of changed) touched.add(replaceIn(ctx, base, key, overrides) ?? key)
+      for (const key of changed)
+        for (const id of replaceIn(ctx, base, key, overrides)) touched.add(id)
       const resting = restingOn(touched)
       const before = { numbers: new Map<string, unknown>(), blocks: new Map<string, unknown>() }
       for (const id of resting) forget(ctx, id, numbers, blocks, before)
@@ -112,25 +113,26 @@ function changedKeys(before: Overrides, after: Overrides): string[] {
   return [...keys].filter((key) => JSON.stringify(before[key]) !== JSON.stringify(after[key]))
 }
 
-/** Puts a figure, or the builder's again, where it belongs. Out: the block that it goes into. */
+/** Puts a figure, or the builder's again, where it belongs. Out: what is to be worked again for it. */
 function replaceIn(
   ctx: WorkContext,
   base: Pick<WorkContext, 'numbers' | 'blocks'>,
   key: string,
   overrides: Overrides,
-): string | undefined {
+): string[] {
   const own = base.numbers.get(key)
   if (own?.block === null) {
     const made = declared(own, overrides[key])
     ctx.numbers.set(key, made)
     for (const [id, later] of ctx.replacements) if (later.id === key) ctx.replacements.set(id, made)
-    return undefined
+    return [key]
   }
   const block = base.blocks.get(key.slice(0, key.indexOf('.', key.indexOf('/'))))
   const calculator = block && ctx.calculators.get(block.calculator)
-  if (block === undefined || calculator === undefined) return undefined
+  if (block === undefined || calculator === undefined) return []
   const now = ctx.blocks.get(block.id) ?? block
-  for (const id of givenIds(now.given)) ctx.numbers.delete(id)
+  const before = givenIds(now.given)
+  for (const id of before) ctx.numbers.delete(id)
   const ids = new Set(givenIds(block.given))
   const given = new Map([...base.numbers].filter(([id]) => ids.has(id)))
   const made = overrideBlock(block, overrides, calculator, given)
@@ -141,7 +143,7 @@ function replaceIn(
   for (const id of ids) ctx.defaults.delete(id)
   for (const id of givenIds(made.given)) ctx.defaults.delete(id)
   for (const id of defaults) ctx.defaults.add(id)
-  return block.id
+  return [block.id, ...before, ...givenIds(made.given)]
 }
 
 /** Id -> what is worked from it, one step on. */
@@ -158,11 +160,7 @@ function usersIn(builder: Published): Map<string, string[]> {
     // Whoever uses the old number gets the later one's value.
     if (number.replaces !== undefined) add(number.id, number.replaces)
   }
-  for (const block of builder.blocks)
-    for (const id of givenIds(block.given)) {
-      add(id, block.id)
-      add(block.id, id)
-    }
+  for (const block of builder.blocks) for (const id of givenIds(block.given)) add(id, block.id)
   return users
 }
 
@@ -177,7 +175,7 @@ function closure(ids: Iterable<string>, users: ReadonlyMap<string, readonly stri
   return seen
 }
 
-/** Takes out what was worked; a block's results go with it, since their number may change. */
+/** Takes out what was worked. */
 function forget(
   ctx: WorkContext,
   id: string,
@@ -185,24 +183,19 @@ function forget(
   blocks: ReadonlyMap<string, PublishedBlock>,
   before: { numbers: Map<string, unknown>; blocks: Map<string, unknown> },
 ): void {
-  const drop = (one: string): void => {
-    ctx.done.numbers.delete(one)
-    ctx.done.results.delete(one)
-    if (!before.numbers.has(one)) before.numbers.set(one, signOfNumber(numbers.get(one)))
-  }
   const block = blocks.get(id)
-  if (block === undefined) {
-    drop(id)
+  if (block !== undefined) {
+    before.blocks.set(id, block)
+    ctx.done.blocks.delete(id)
+    // Its results go with it; they may be others than the builder's.
+    for (const one of ctx.done.resultsOf.get(id) ?? []) forget(ctx, one, numbers, blocks, before)
+    ctx.done.resultsOf.delete(id)
     return
   }
-  before.blocks.set(id, block)
-  ctx.done.blocks.delete(id)
-  const start = `${id}.`
-  for (const one of numbers.keys())
-    if (one.startsWith(start)) {
-      drop(one)
-      numbers.delete(one)
-    }
+  ctx.done.numbers.delete(id)
+  ctx.done.results.delete(id)
+  before.numbers.set(id, signOfNumber(numbers.get(id)))
+  numbers.delete(id)
 }
 
 /** Works these, and writes them as they are published. */
@@ -229,14 +222,10 @@ function workAgain(
   }
   for (const id of worked) {
     const block = ctx.done.blocks.get(id)
-    if (block === undefined) continue
-    blocks.set(id, block)
-    for (const one of givenIds(block.given)) {
-      const number = ctx.numbers.get(one)
-      if (number !== undefined && !numbers.has(one)) written(filled(ctx, number))
+    if (block !== undefined) blocks.set(id, block)
+    for (const one of ctx.done.resultsOf.get(id) ?? []) {
+      const result = ctx.done.results.get(one)
+      if (result !== undefined) written(result)
     }
   }
-  const ofBlocks = new Set(worked)
-  for (const result of ctx.done.results.values())
-    if (ofBlocks.has(result.block ?? '')) written(result)
 }

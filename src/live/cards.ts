@@ -3,17 +3,24 @@
  * a moment: a long page answers as fast as a short one. What the build wrote is kept and put back.
  */
 import type { CardContext } from '../card/context.ts'
-import { cardHtml } from '../card/card.ts'
+import { cardEnds, cardPieces } from '../card/card.ts'
 import type { PublishedBlock } from '../ledger/published.ts'
 import type { Makers } from './makers.ts'
 import { afterQuiet } from './quiet.ts'
-import { elementOf, morph } from './places.ts'
+import { elementOf, elementsOf, morph } from './places.ts'
 
 interface Card {
   readonly host: HTMLElement
   readonly id: string
   readonly original: Element
   current: Element
+  /** What stands in `current`, when the build did not write it. */
+  pieces: Piece[]
+}
+
+interface Piece {
+  readonly html: string
+  readonly elements: readonly Element[]
 }
 
 export interface Cards {
@@ -29,9 +36,16 @@ export function cardsOf(root: ParentNode, makers: Makers): Cards {
   const cards = [...root.querySelectorAll<HTMLElement>('work-card')].flatMap((host): Card[] => {
     const original = host.querySelector(':scope > .card')
     const id = host.dataset.block
-    return original === null || id === undefined ? [] : [{ host, id, original, current: original }]
+    return original === null || id === undefined
+      ? []
+      : [{ host, id, original, current: original, pieces: [] }]
   })
   const waiting = new Map<Card, () => void>()
+  const sight = watch(cards, (card) => {
+    const draw = waiting.get(card)
+    waiting.delete(card)
+    draw?.()
+  })
   const drawWaiting = (): void => {
     const draws = [...waiting.values()]
     waiting.clear()
@@ -43,12 +57,11 @@ export function cardsOf(root: ParentNode, makers: Makers): Cards {
     draw(ids, ctx, isBuilders) {
       const wanted = new Set(ids)
       const these = cards.filter(({ id }) => wanted.has(id))
-      const seen = new Set(these.filter(inSight))
       for (const card of these) {
         const draw = (): void => {
           const block = ctx.block(card.id)
-          if (block === undefined || isBuilders(card.id)) restore(card)
-          else if (!write(card, block, ctx, makers)) {
+          if (block === undefined || isBuilders(card.id)) restore(card, sight)
+          else if (!write(card, block, ctx, makers, sight)) {
             waiting.set(card, draw)
             void makers.ready().then(() => {
               if (waiting.get(card) !== draw) return
@@ -58,7 +71,7 @@ export function cardsOf(root: ParentNode, makers: Makers): Cards {
           }
         }
         waiting.delete(card)
-        if (seen.has(card)) draw()
+        if (sight.has(card)) draw()
         else {
           waiting.set(card, draw)
           quiet()
@@ -81,27 +94,88 @@ export function cardsOf(root: ParentNode, makers: Makers): Cards {
   }
 }
 
-/** On the screen or less than half a screen away. */
-function inSight({ host }: Card): boolean {
-  const { top, bottom } = host.getBoundingClientRect()
-  return bottom > -innerHeight / 2 && top < innerHeight * 1.5
+/** Which cards are on the screen; `come` is called of each that comes there. */
+interface Sight {
+  has(card: Card): boolean
+  /** Another element stands for the card now. */
+  exchanged(card: Card, before: Element): void
 }
 
-function restore(card: Card): void {
+function watch(cards: readonly Card[], come: (card: Card) => void): Sight {
+  if (!('IntersectionObserver' in globalThis))
+    return { has: () => true, exchanged: () => undefined }
+  const seen = new Set<Card>()
+  const observer = new IntersectionObserver(
+    (entries) => {
+      for (const { target, isIntersecting } of entries) {
+        const card = cards.find(({ current }) => current === target)
+        if (card === undefined) continue
+        if (isIntersecting) {
+          seen.add(card)
+          come(card)
+        } else seen.delete(card)
+      }
+    },
+    { rootMargin: '100px' },
+  )
+  for (const { current } of cards) observer.observe(current)
+  return {
+    has: (card) => seen.has(card),
+    exchanged({ current }, before) {
+      observer.unobserve(before)
+      observer.observe(current)
+    },
+  }
+}
+
+function restore(card: Card, sight: Sight): void {
   if (card.current === card.original) return
-  card.current.replaceWith(card.original)
+  const before = card.current
+  before.replaceWith(card.original)
   card.current = card.original
+  card.pieces = []
+  sight.exchanged(card, before)
 }
 
 /** False: a part of it is still to be fetched. */
-function write(card: Card, block: PublishedBlock, ctx: CardContext, makers: Makers): boolean {
+function write(
+  card: Card,
+  block: PublishedBlock,
+  ctx: CardContext,
+  makers: Makers,
+  sight: Sight,
+): boolean {
   const parts = makers.partsOf(block, card.original, ctx)
-  const made = parts && elementOf(cardHtml(block, ctx, 'yours', parts))
-  if (made === undefined) return false
-  if (made === null) return true
+  if (parts === undefined) return false
   if (card.current === card.original) {
-    card.current = made
+    const made = elementOf(cardEnds(block, 'yours').join(''))
+    if (made === null) return true
     card.original.replaceWith(made)
-  } else morph(card.current, made)
+    card.current = made
+    sight.exchanged(card, card.original)
+  }
+  const pieces = cardPieces(block, ctx, 'yours', parts)
+  card.pieces = pieces.map((html, index) => exchanged(card, index, html))
   return true
+}
+
+/** Puts a piece in its place; what is as before stays untouched. */
+function exchanged(card: Card, index: number, html: string): Piece {
+  const before = card.pieces[index] ?? { html: '', elements: [] }
+  if (before.html === html) return before
+  const elements = elementsOf(html)
+  const alike =
+    elements.length === before.elements.length &&
+    elements.every((element, at) => element.tagName === before.elements[at]?.tagName)
+  if (alike) {
+    for (const [at, made] of elements.entries()) {
+      const element = before.elements[at]
+      if (element !== undefined) morph(element, made)
+    }
+    return { html, elements: before.elements }
+  }
+  const next = card.pieces.slice(index + 1).find((piece) => piece.elements.length > 0)?.elements[0]
+  for (const element of elements) card.current.insertBefore(element, next ?? null)
+  for (const element of before.elements) element.remove()
+  return { html, elements }
 }

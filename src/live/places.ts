@@ -50,20 +50,33 @@ export function fillFrom(element: Element, html: string): void {
   if (made !== null) element.replaceChildren(...made.childNodes)
 }
 
-export function elementOf(html: string): Element | null {
+export const elementOf = (html: string): Element | null => elementsOf(html)[0] ?? null
+
+export function elementsOf(html: string): Element[] {
+  if (html === '') return []
   const template = document.createElement('template')
   template.innerHTML = html
-  return template.content.firstElementChild
+  return [...template.content.children]
 }
 
-/** Exchanges those children of `old` that differ from those of `made`, in order. */
+/**
+ * Makes `old` look like `made` with the fewest changes: texts and attributes where only they differ, whole
+ * nodes where the structure does. The browser then lays out again what changed and no more.
+ */
 export function morph(old: Element, made: Element): void {
-  old.className = made.className
-  const [before, after] = [[...old.children], [...made.children]]
+  for (const { name, value } of made.attributes)
+    if (old.getAttribute(name) !== value) old.setAttribute(name, value)
+  for (const { name } of [...old.attributes])
+    if (!made.hasAttribute(name)) old.removeAttribute(name)
+  const [before, after] = [[...old.childNodes], [...made.childNodes]]
   for (const [index, child] of after.entries()) {
     const was = before[index]
     if (was === undefined) old.append(child)
-    else if (!was.isEqualNode(child)) was.replaceWith(child)
+    else if (was.nodeType !== child.nodeType || was.nodeName !== child.nodeName)
+      was.replaceWith(child)
+    else if (was.isEqualNode(child)) continue
+    else if (was instanceof Element && child instanceof Element) morph(was, child)
+    else was.nodeValue = child.nodeValue
   }
   for (const extra of before.slice(after.length)) extra.remove()
 }

@@ -9,6 +9,7 @@ import { announce } from './announce.ts'
 import { linkHash, readLink, type LinkedFigures } from './link.ts'
 import { ownFigures, type Figures, type Own } from './own.ts'
 import { basePath, pageFigures } from './page.ts'
+import { afterQuiet } from './quiet.ts'
 import { reader, startedReader, type Reader } from './reader.ts'
 import { figureSaid, figureText, isWrong } from './targets.ts'
 
@@ -18,11 +19,25 @@ let element: HTMLElement | undefined
 export function startStrip(host: HTMLElement): void {
   if (element !== undefined) return
   element = host
-  host.innerHTML = '<div class="own-strip" hidden></div>'
+  const strip = document.createElement('div')
+  strip.className = 'own-strip'
+  strip.hidden = true
+  // What is to be announced may be there already.
+  host.prepend(strip)
   const own = ownFigures()
+  let drawn = ''
+  // A folded strip says how many, which a key in a field seldom changes.
   const draw = (): void => {
-    drawStrip(host)
+    const ids = [...own.figures.keys()].join(' ')
+    if (ids === drawn && host.querySelector('details')?.open === false) whenQuiet()
+    else {
+      drawn = ids
+      drawStrip(host)
+    }
   }
+  const whenQuiet = afterQuiet(() => {
+    drawStrip(host)
+  })
   own.follow(draw)
   draw()
   host.addEventListener('click', ({ target }) => {
@@ -162,11 +177,13 @@ interface Lost {
 function sorted(link: LinkedFigures, known: Reader | undefined) {
   const fits: [string, Own][] = []
   const lost: Lost[] = []
-  const notes = new Set(known?.engine.page.roots.notes.map(({ slug }) => slug))
+  // A page knows every number of its note; a block's own page knows only those below it.
+  const here = known?.engine.page
+  const whole = here?.block === undefined ? here?.page : undefined
   for (const [id, text] of link.figures) {
     const target = known?.target(id)
     if (target === undefined) {
-      const gone = notes.has(id.slice(0, id.indexOf('/')))
+      const gone = whole !== undefined && id.startsWith(`${whole}/`)
       if (gone) lost.push({ name: id, why: 'is not in this edition any more' })
       else fits.push([id, { text, label: id, builder: 'see its note' }])
       continue

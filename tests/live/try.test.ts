@@ -82,6 +82,20 @@ function enter(form: HTMLFormElement, name: string, text: string): void {
 
 const status = (form: HTMLFormElement) => form.querySelector('.try-status')?.textContent
 
+/** This DOM has no screen: all of the page is on it. */
+class EverythingInSight {
+  readonly #tell: (entries: readonly { target: Element; isIntersecting: boolean }[]) => void
+  constructor(tell: (entries: readonly { target: Element; isIntersecting: boolean }[]) => void) {
+    this.#tell = tell
+  }
+  observe(target: Element): void {
+    this.#tell([{ target, isIntersecting: true }])
+  }
+  unobserve(): void {
+    // Nothing leaves.
+  }
+}
+
 let before = ''
 /** Compared here, since a difference of two whole pages helps nobody. */
 const untouched = () => written() === before
@@ -91,6 +105,7 @@ beforeEach(async () => {
   document.body.innerHTML = page()
   before = written()
   localStorage.clear()
+  vi.stubGlobal('IntersectionObserver', EverythingInSight)
   await import('../../src/live/start.ts')
 })
 afterEach(() => {

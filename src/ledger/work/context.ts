@@ -44,6 +44,8 @@ export interface WorkContext {
     readonly numbers: Map<string, Evaluated>
     readonly blocks: Map<string, PublishedBlock>
     readonly results: Map<string, PublishedNumber>
+    /** Id of a block -> ids of its results. */
+    readonly resultsOf: Map<string, string[]>
   }
   /** Ids being worked at this moment, outermost first. */
   readonly way: string[]

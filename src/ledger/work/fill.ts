@@ -68,7 +68,7 @@ function shownAs(
         unitsFor(quantity, field, unit),
         ctx.published.site.units,
         figures,
-        false,
+        number.part !== undefined && figures === null,
       )
 }
 

@@ -22,6 +22,7 @@ export function addResults(
   outputs: Readonly<Record<string, OutputValue>>,
   origin: Origin,
 ): void {
+  ctx.done.resultsOf.set(block.id, [])
   for (const [name, value] of Object.entries(outputs)) {
     const output = calculator.outputs[name]
     if (output?.type === 'number') addResult(ctx, block, name, output, value, origin)
@@ -56,6 +57,7 @@ function addResult(
     given: exact,
     unit: output.units[systems[0] === 'us' ? 1 : 0],
   })
+  ctx.done.resultsOf.get(block.id)?.push(id)
   ctx.done.results.set(id, {
     id,
     note: block.note,

@@ -25,7 +25,7 @@ export function startWork(
     ...fieldsIn(published.blocks, calculators),
     replacements: breakCircles(latestReplacements(given, asOf), problems),
     dates: new Map(published.notes.map(({ slug, date }) => [slug, date])),
-    done: { numbers: new Map(), blocks: new Map(), results: new Map() },
+    done: { numbers: new Map(), blocks: new Map(), results: new Map(), resultsOf: new Map() },
     way: [],
     circles: new Set(),
     problems,

@@ -3,6 +3,8 @@
  * was read as, and what is unusual about it, is said as a warning.
  */
 import { parseQuantity } from '../../quantity/index.ts'
+import type { ParsedQuantity } from '../../quantity/types.ts'
+import { currencyOf } from '../money.ts'
 import type { PublishedNumber } from '../published.ts'
 import { readNumber } from '../range.ts'
 import { resolutionOf } from '../show.ts'
@@ -14,6 +16,10 @@ import {
   type Evaluated,
   type WorkContext,
 } from './context.ts'
+
+/** What a part cost is known to the cent. */
+const isExact = ({ part }: PublishedNumber, { figures, vector }: ParsedQuantity): boolean =>
+  !Number.isFinite(figures) || (part !== undefined && currencyOf(vector) !== undefined)
 
 export function evaluateTyped(ctx: WorkContext, number: PublishedNumber): Evaluated {
   const field = ctx.fields.get(number.id)
@@ -34,7 +40,7 @@ export function evaluateTyped(ctx: WorkContext, number: PublishedNumber): Evalua
   return {
     quantity,
     firmness: kind,
-    figures: Number.isFinite(quantity.figures) ? quantity.figures : null,
+    figures: isExact(number, quantity) ? null : quantity.figures,
     given: kind === 'chosen' || ctx.defaults.has(number.id),
     unit: quantity.unit,
     ...resolutionOf(quantity),
