@@ -8,7 +8,15 @@
  * hoses with the flow itself, turbulent ones with something between: so a step of the search takes the
  * loop for a sum of the two. Where that holds exactly one step is enough, else two or three.
  */
-import { frictionFactor, frictionSlope, type Hose, type Liquid, type Regime } from './friction.ts'
+import {
+  frictionFactor,
+  frictionSlope,
+  reynoldsIn,
+  velocityIn,
+  type Hose,
+  type Liquid,
+  type Regime,
+} from './friction.ts'
 import type { PumpCurve } from './pump-curve.ts'
 import { findRoot } from './solve.ts'
 
@@ -39,15 +47,14 @@ export interface Loop {
 export function loopOf(
   hoses: readonly Hose[],
   parts: readonly Part[],
-  { density, viscosity }: Liquid,
+  liquid: Liquid,
   as: Regime = 'between',
 ): Loop {
   const runs: Run[] = []
   for (const { length, bore, fittings, roughness } of hoses) {
-    const area = (Math.PI / 4) * bore ** 2
-    const dynamic = density / 2 / area ** 2
+    const dynamic = (liquid.density * velocityIn(bore, 1) ** 2) / 2
     const relative = roughness / bore
-    const reynolds = (density * bore) / (viscosity * area)
+    const reynolds = reynoldsIn(bore, 1, liquid)
     let run = runs.find((each) => each.reynolds === reynolds && each.roughness === relative)
     if (run === undefined) {
       run = { roughness: relative, reynolds, friction: 0, fittings: 0 }
@@ -103,7 +110,6 @@ export function crossing(pump: PumpCurve, loop: Loop): number | NoCrossing {
     const { square, linear } = resistance(loop, flow)
     const drop = (square * flow + linear) * flow
     const pressure = pump.at(flow)
-    if (pressure === drop) return flow
     if (pressure > drop && flow === pump.highest) return 'beyond'
     if (pressure > drop) low = flow
     else high = flow

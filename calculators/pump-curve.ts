@@ -51,13 +51,11 @@ export function throughPoints(
       const index = found < 0 ? pieces.length - 1 : found
       const piece = pieces[index]
       if (piece === undefined) return last.pressure
-      const t = (flow - piece.start.flow) / piece.width
-      const u = 1 - t
-      return (
-        piece.start.pressure * u ** 2 * (1 + 2 * t) +
-        piece.end.pressure * t ** 2 * (3 - 2 * t) +
-        piece.width * t * u * ((tangents[index] ?? 0) * u - (tangents[index + 1] ?? 0) * t)
-      )
+      const { start, width, slope } = piece
+      const t = (flow - start.flow) / width
+      const [left = 0, right = 0] = tangents.slice(index)
+      const bend = left + right - 2 * slope
+      return start.pressure + width * t * (left + t * (slope - left + (t - 1) * bend))
     },
   }
 }

@@ -1,184 +1,53 @@
 /**
- * The benchmarks: `npm run bench`, with `-- --notes N` and `-- --pairs N` for a shorter look.
+ * The benchmarks: `npm run bench`. With `-- --only solve` or `-- --only site` one half alone; with
+ * `-- --notes N` and `-- --pairs N` a shorter look at the site.
  *
- * 1. Building a site of generated notes, against the same notes typed by hand on Astro and MDX alone:
- *    whole commands, in alternating pairs; the median of the pairs' ratios counts.
- * 2. The ledger alone: reading and linking, and working the numbers.
- * 3. What a reader's browser fetches: script before anything is asked for, and of each calculator.
+ * solve: a loop's flow against CPython, and each calculator's time. site: builds, ledger, script.
  *
- * Prints a table and writes `.worked-notes/bench.json`. Nothing fails here: these are measurements.
+ * Prints tables and writes what it measured to `.worked-notes/bench.json`. Nothing fails here: these
+ * are measurements. What is solved comes first, in a process that has done nothing else yet.
  */
-import { spawn } from 'node:child_process'
-import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises'
+import { mkdir, writeFile } from 'node:fs/promises'
 import { cpus } from 'node:os'
 import { join, resolve } from 'node:path'
 import { parseArgs } from 'node:util'
-import { gzipSync } from 'node:zlib'
-import { calculators } from '../../calculators/index.ts'
-import { loadLedger } from '../../src/ledger/load.ts'
-import { work } from '../../src/ledger/work.ts'
-import { verifySite } from '../../src/site/verify.ts'
-import { blocksInNote, makeNotes, writeNotes } from './notes.ts'
-import { writePlainSite } from './plain.ts'
+import { blocksInNote } from './notes.ts'
+import { siteTimes } from './site.ts'
+import { solveTimes, type Row } from './solve.ts'
 
-const root = resolve(import.meta.dirname, '../..')
-const folder = join(root, '.worked-notes', 'bench')
+const folder = resolve(import.meta.dirname, '../../.worked-notes')
 const { values } = parseArgs({
-  options: { notes: { type: 'string', default: '300' }, pairs: { type: 'string', default: '5' } },
+  options: {
+    only: { type: 'string' },
+    notes: { type: 'string', default: '300' },
+    pairs: { type: 'string', default: '5' },
+  },
 })
+const { only } = values
+if (only !== undefined && only !== 'solve' && only !== 'site')
+  throw new Error(`--only ${only}: solve or site`)
 const many = Number(values.notes)
-const pairs = Number(values.pairs)
+const processors = cpus()
 
-const median = (list: readonly number[]): number => {
-  const sorted = list.toSorted((a, b) => a - b)
-  const middle = Math.floor(sorted.length / 2)
-  return sorted.length % 2 === 1
-    ? (sorted[middle] ?? NaN)
-    : ((sorted[middle - 1] ?? NaN) + (sorted[middle] ?? NaN)) / 2
-}
-
-/** Seconds that a program of its own takes, from its start to its end. */
-function secondsOf(words: readonly string[]): Promise<number> {
-  const start = performance.now()
-  return new Promise((done, failed) => {
-    const child = spawn(process.execPath, words, {
-      cwd: root,
-      stdio: ['ignore', 'ignore', 'inherit'],
-      env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' },
-    })
-    child.on('close', (code) =>
-      code === 0
-        ? done((performance.now() - start) / 1000)
-        : failed(new Error(`${words.join(' ')} ended with ${code}`)),
+function print(title: string, rows: readonly Row[]): void {
+  const widths = [0, 1].map((column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)))
+  console.log(`\n${title}, Node ${process.version}, ${processors.length} processors\n`)
+  for (const [what, value, remark] of rows)
+    console.log(
+      `${what.padEnd(widths[0] ?? 0)}  ${value.padStart(widths[1] ?? 0)}  ${remark}`.trimEnd(),
     )
-  })
 }
 
-async function timed<T>(run: () => T | Promise<T>): Promise<[seconds: number, value: T]> {
-  const start = performance.now()
-  const value = await run()
-  return [(performance.now() - start) / 1000, value]
+const solve = only === 'site' ? undefined : await solveTimes()
+if (solve !== undefined) print('Solving', solve.rows)
+const site = only === 'solve' ? undefined : await siteTimes(many, Number(values.pairs))
+if (site !== undefined) print(`${many} notes of ${blocksInNote} blocks`, site.rows)
+
+const machine = {
+  node: process.version,
+  processors: processors.length,
+  model: processors[0]?.model ?? '',
 }
-
-const weightOf = (bytes: Buffer): number => gzipSync(bytes, { level: 9 }).length
-
-/** Script that a page fetches by itself: what its markup names, and what that imports at once. */
-async function firstScript(dist: string, page: string): Promise<number> {
-  const html = await readFile(join(dist, page), 'utf8')
-  const queue = [
-    ...html.matchAll(
-      /<script[^>]* src="([^"]+)"|<link[^>]*rel="modulepreload"[^>]*href="([^"]+)"/g,
-    ),
-  ].map(([, src, href]) => src ?? href ?? '')
-  const seen = new Map<string, number>()
-  const inline = [...html.matchAll(/<script type="module">([^]*?)<\/script>/g)].reduce(
-    (sum, [, text = '']) => sum + weightOf(Buffer.from(text)),
-    0,
-  )
-  for (let name = queue.pop(); name !== undefined; name = queue.pop()) {
-    if (seen.has(name)) continue
-    const bytes = await readFile(join(dist, name))
-    seen.set(name, weightOf(bytes))
-    for (const [, from = ''] of bytes
-      .toString('utf8')
-      .matchAll(/(?:^|[;}\s])import(?:[^"'(]*from)?\s*["']\.\/([^"']+)["']/g))
-      queue.push(`/_astro/${from}`)
-  }
-  return inline + [...seen.values()].reduce((sum, size) => sum + size, 0)
-}
-
-console.log(`making ${many} notes of ${blocksInNote} blocks …`)
-await rm(folder, { recursive: true, force: true })
-const notes = await makeNotes(many)
-const content = join(folder, 'content')
-const plain = join(folder, 'plain')
-const dist = join(folder, 'dist')
-await writeNotes(content, notes.kit)
-await writePlainSite(plain, notes.typed)
-
-const builds: { kit: number; typed: number }[] = []
-for (let pair = 0; pair < pairs; pair++) {
-  const kit = (): Promise<number> =>
-    secondsOf([join(root, 'src/cli/build.ts'), '--content', content, '--out', dist])
-  const typed = (): Promise<number> => secondsOf([join(root, 'tests/bench/plain.ts'), plain])
-  // The first of a pair finds the disk colder: they take turns.
-  const [first, second] =
-    pair % 2 === 0 ? [await kit(), await typed()] : [await typed(), await kit()]
-  const [kitSeconds, typedSeconds] = pair % 2 === 0 ? [first, second] : [second, first]
-  builds.push({ kit: kitSeconds, typed: typedSeconds })
-  console.log(
-    `pair ${pair + 1}: ${kitSeconds.toFixed(1)} s with the kit, ${typedSeconds.toFixed(1)} s typed, ratio ${(kitSeconds / typedSeconds).toFixed(2)}`,
-  )
-}
-
-const [reading, ledger] = await timed(() => loadLedger(content))
-const [working] = await timed(() => work(ledger.published, ledger.calculators))
-const [verifying] = await timed(() => verifySite(dist))
-
-const files = await readdir(join(dist, '_astro'))
-const scripts = await Promise.all(
-  files
-    .filter((name) => name.endsWith('.js'))
-    .map(async (name) => ({
-      name: name.split('.')[0] ?? '',
-      bytes: weightOf(await readFile(join(dist, '_astro', name))),
-    })),
-)
-const perCalculator = scripts
-  .filter(({ name }) => name in calculators)
-  .sort((a, b) => b.bytes - a.bytes)
-const opening = scripts
-  .filter(({ name }) => name === 'try')
-  .reduce((sum, { bytes }) => sum + bytes, 0)
-const first = await firstScript(dist, 'notes/evening-1/index.html')
-
-const result = {
-  machine: { node: process.version, processors: cpus().length, model: cpus()[0]?.model ?? '' },
-  notes: many,
-  blocks: notes.blocks,
-  numbers: notes.numbers,
-  build: {
-    pairs: builds,
-    kitMedian: median(builds.map(({ kit }) => kit)),
-    typedMedian: median(builds.map(({ typed }) => typed)),
-    ratioMedian: median(builds.map(({ kit, typed }) => kit / typed)),
-  },
-  ledger: { wholeSeconds: reading, workSeconds: working, verifySeconds: verifying },
-  script: {
-    firstBytes: first,
-    openingBytes: opening,
-    perCalculator: Object.fromEntries(perCalculator.map(({ name, bytes }) => [name, bytes])),
-  },
-}
-
-const rows: readonly (readonly [string, string, string])[] = [
-  ['build, with the kit (median)', `${result.build.kitMedian.toFixed(2)} s`, ''],
-  ['build, typed by hand (median)', `${result.build.typedMedian.toFixed(2)} s`, ''],
-  ['ratio of the two (median of pairs)', result.build.ratioMedian.toFixed(3), 'aim: at most 1.15'],
-  [
-    'ledger: read, link and work',
-    `${reading.toFixed(2)} s`,
-    `${notes.numbers} numbers, ${notes.blocks} blocks`,
-  ],
-  ['ledger: work alone', `${working.toFixed(2)} s`, ''],
-  ['verify', `${verifying.toFixed(2)} s`, ''],
-  ['script before anything is asked for', `${first} B`, 'aim: at most 12288 B, gzip'],
-  ['script at the first press', `${opening} B`, 'gzip'],
-  [
-    'largest calculator',
-    `${perCalculator[0]?.bytes ?? 0} B`,
-    `${perCalculator[0]?.name ?? ''}; aim: at most 6144 B, gzip`,
-  ],
-  ['median calculator', `${median(perCalculator.map(({ bytes }) => bytes))} B`, 'gzip'],
-]
-const widths = [0, 1].map((column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)))
-console.log(
-  `\n${many} notes of ${blocksInNote} blocks, Node ${process.version}, ${result.machine.processors} processors\n`,
-)
-for (const [what, value, remark] of rows)
-  console.log(
-    `${what.padEnd(widths[0] ?? 0)}  ${value.padStart(widths[1] ?? 0)}  ${remark}`.trimEnd(),
-  )
-await mkdir(join(root, '.worked-notes'), { recursive: true })
-await writeFile(join(root, '.worked-notes', 'bench.json'), `${JSON.stringify(result, null, 2)}\n`)
-await rm(folder, { recursive: true, force: true })
+const result = { machine, ...site?.result, ...(solve && { solve: solve.result }) }
+await mkdir(folder, { recursive: true })
+await writeFile(join(folder, 'bench.json'), `${JSON.stringify(result, null, 2)}\n`)

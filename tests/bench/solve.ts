@@ -3,7 +3,9 @@
  *
  * `againstPython`: the crossing of a pump with a loop, found here and by CPython with fluids and scipy
  * (Debian: python3-fluids, python3-scipy), in one run, as a ratio; where Python or a package is missing
- * the row says so. `eachCalculator`: compute and findings of every example, from SI values on.
+ * the row says so. Both find the flow to rounding, with Colebrook’s factor to rounding, from lists of
+ * hoses and parts and the liquid’s two properties; neither reads units or writes text.
+ * `eachCalculator`: results, findings and working of every example, from SI values on.
  */
 import { execFile } from 'node:child_process'
 import { join } from 'node:path'
@@ -11,12 +13,12 @@ import { promisify } from 'node:util'
 import { calculators } from '../../calculators/index.ts'
 import { pumpAndLoop } from '../../calculators/cooling/pump-and-loop.ts'
 import { propertiesOf } from '../../calculators/coolant.ts'
-import { hoseDrop, type Hose } from '../../calculators/friction.ts'
+import type { Hose } from '../../calculators/friction.ts'
+import { crossing, loopOf } from '../../calculators/loop.ts'
 import { parabola } from '../../calculators/pump-curve.ts'
-import { findRoot } from '../../calculators/solve.ts'
 import { run, runExample } from '../calculators/run-example.ts'
 
-type Row = readonly [what: string, value: string, remark: string]
+export type Row = readonly [what: string, value: string, remark: string]
 
 const perLitreMinute = 1 / 60_000
 const roughness = 1.5e-6
@@ -39,17 +41,21 @@ const aim = 50
 const pythons = ['python3', '/usr/bin/python3']
 const rounds = 5
 
-export interface SolveResult {
+interface SolveResult {
   readonly nodeSeconds: number
-  /** The whole calculator: five crossings, shares, velocities. */
+  /** All results of the calculator: `crossings` of them, properties, shares, velocities. */
   readonly wholeSeconds: number
+  readonly crossings: number
   readonly python?: {
-    /** With the explicit formula that fluids takes by itself. */
+    /** Hose by hose, with the factor that fluids takes by itself. */
     readonly seconds: number
-    /** With Colebrook’s equation solved, which is what is done here. */
+    /** The same, hoses of one bore taken together beforehand, as is done here. */
+    readonly mergedSeconds: number
+    /** Hose by hose, with fluids’ general solution of Colebrook’s equation. */
     readonly equationSeconds: number
     readonly versions: string
     readonly ratio: number
+    readonly mergedRatio: number
     readonly equationRatio: number
     /** Relative difference of the two flows. */
     readonly apart: number
@@ -58,30 +64,33 @@ export interface SolveResult {
   readonly rows: readonly Row[]
 }
 
+const micro = (seconds: number): string => `${(seconds * 1e6).toFixed(2)} µs`
+
 const median = (list: readonly number[]): number =>
   list.toSorted((a, b) => a - b)[Math.floor(list.length / 2)] ?? NaN
 
+/** Processor seconds of this process: what else the machine does counts for neither side. */
+function spent(): number {
+  const { user, system } = process.cpuUsage()
+  return (user + system) / 1e6
+}
+
 /** Seconds a call takes: the median of rounds of at least a twentieth of a second each. */
 function secondsPer(work: () => unknown): number {
-  let count = 1
-  for (;;) {
-    const start = performance.now()
+  const secondsFor = (count: number): number => {
+    const start = spent()
     for (let at = 0; at < count; at++) work()
-    if (performance.now() - start > 50) break
-    count *= 2
+    return spent() - start
   }
-  return median(
-    Array.from({ length: rounds }, () => {
-      const start = performance.now()
-      for (let at = 0; at < count; at++) work()
-      return (performance.now() - start) / 1000 / count
-    }),
-  )
+  let count = 1
+  while (secondsFor(count) < 0.05) count *= 2
+  return median(Array.from({ length: rounds }, () => secondsFor(count) / count))
 }
 
 interface Found {
   readonly flow: number
   readonly seconds: number
+  readonly mergedSeconds: number
   readonly equationSeconds: number
   readonly versions: string
 }
@@ -93,24 +102,21 @@ const isFound = (value: unknown): value is Found =>
   typeof value.flow === 'number' &&
   'seconds' in value &&
   typeof value.seconds === 'number' &&
+  'mergedSeconds' in value &&
+  typeof value.mergedSeconds === 'number' &&
   'equationSeconds' in value &&
   typeof value.equationSeconds === 'number' &&
-  'versions' in value
+  'versions' in value &&
+  typeof value.versions === 'string'
 
-export async function againstPython(): Promise<SolveResult> {
+async function againstPython(): Promise<SolveResult> {
   const liquid = propertiesOf(
     { kind: 'ethylene-glycol', strength: 0.5, basis: 'volume' },
     temperature,
   )
   if (liquid === undefined) throw new Error('the coolant has no properties')
   const curve = parabola(shutOff, freeFlow)
-  const spare = (flow: number): number => {
-    let sum = curve.at(flow)
-    for (const hose of hoses) sum -= hoseDrop(hose, flow, liquid) ?? NaN
-    for (const { drop, referenceFlow } of parts) sum -= drop * (flow / referenceFlow) ** 2
-    return sum
-  }
-  const solve = () => findRoot(spare, freeFlow * 1e-6, freeFlow)
+  const solve = () => crossing(curve, loopOf(hoses, parts, liquid))
   const input = {
     hoses: hoses.map(({ length, bore, fittings }, at) => ({
       name: `hose ${at + 1}`,
@@ -136,52 +142,54 @@ export async function againstPython(): Promise<SolveResult> {
     requiredFlow: undefined,
   } as const
   const flow = solve()
-  const { flow: byCalculator } = pumpAndLoop.compute(input)
-  if (flow === undefined || byCalculator === undefined) throw new Error('the loop has no crossing')
-  if (Math.abs(flow / byCalculator - 1) > 1e-9) throw new Error('this is not the calculator’s loop')
+  const results = pumpAndLoop.compute(input)
+  if (typeof flow === 'string') throw new Error(`the loop has no crossing: ${flow}`)
+  if (results.flow !== flow) throw new Error('this is not the calculator’s loop')
+  const crossings = results.flowLow === results.flowHigh ? 3 : 5
   const nodeSeconds = secondsPer(solve)
   const wholeSeconds = secondsPer(() => pumpAndLoop.compute(input))
-  const micro = (seconds: number): string => `${(seconds * 1e6).toFixed(1)} µs`
+  const measured = { nodeSeconds, wholeSeconds, crossings }
   const own: readonly Row[] = [
-    ['pump and loop, one crossing', micro(nodeSeconds), '4 hoses, 3 parts'],
-    ['pump and loop, the whole calculator', micro(wholeSeconds), 'five crossings and all results'],
+    ['pump and loop, one crossing', micro(nodeSeconds), '4 hoses of two bores, 3 parts'],
+    ['pump and loop, all results', micro(wholeSeconds), `${crossings} crossings`],
   ]
-  const loop = { ...liquid, hoses, parts, roughness, shutOff, freeFlow }
-  const told = JSON.stringify({ ...loop, solves: 500, rounds })
-  const found = await inPython(told)
+  const told = { ...liquid, hoses, parts, roughness, shutOff, freeFlow, solves: 500, rounds }
+  const found = await inPython(JSON.stringify(told))
   if (typeof found === 'string')
     return {
-      nodeSeconds,
-      wholeSeconds,
+      ...measured,
       missing: found,
       rows: [...own, ['the same crossing in CPython', 'not run', found]],
     }
-  const ratio = found.seconds / nodeSeconds
-  const equationRatio = found.equationSeconds / nodeSeconds
   const apart = Math.abs(found.flow / flow - 1)
+  if (apart > 1e-12) throw new Error('CPython finds another flow')
+  const python = {
+    ...found,
+    ratio: found.seconds / nodeSeconds,
+    mergedRatio: found.mergedSeconds / nodeSeconds,
+    equationRatio: found.equationSeconds / nodeSeconds,
+    apart,
+  }
   return {
-    nodeSeconds,
-    wholeSeconds,
-    python: {
-      seconds: found.seconds,
-      equationSeconds: found.equationSeconds,
-      versions: found.versions,
-      ratio,
-      equationRatio,
-      apart,
-    },
+    ...measured,
+    python,
     rows: [
       ...own,
       ['the same crossing in CPython', micro(found.seconds), found.versions],
       [
         'crossing, times as fast as CPython',
-        ratio.toFixed(0),
-        `aim: at least ${aim}; flows agree within ${apart.toExponential(0)}; fluids’ explicit formula`,
+        python.ratio.toFixed(0),
+        `aim: at least ${aim}; hose by hose there; flows agree within ${apart.toExponential(0)}`,
       ],
       [
-        'the same, Colebrook’s equation solved in both',
-        equationRatio.toFixed(0),
-        `${micro(found.equationSeconds)} in CPython`,
+        '… hoses of one bore taken together there too',
+        python.mergedRatio.toFixed(0),
+        `${micro(found.mergedSeconds)} in CPython`,
+      ],
+      [
+        '… with fluids’ general solution of Colebrook',
+        python.equationRatio.toFixed(0),
+        `${micro(found.equationSeconds)} in CPython, hose by hose`,
       ],
     ],
   }
@@ -207,14 +215,14 @@ async function inPython(told: string): Promise<Found | string> {
   return reasons.at(-1) ?? 'no Python'
 }
 
-export interface CalculatorTime {
+interface CalculatorTime {
   readonly id: string
-  /** One evaluation, compute and findings, of the slowest example. */
+  /** One evaluation, with findings and working, of the slowest example. */
   readonly seconds: number
 }
 
 /** The slowest first. */
-export async function eachCalculator(): Promise<readonly CalculatorTime[]> {
+async function eachCalculator(): Promise<readonly CalculatorTime[]> {
   const times = await Promise.all(
     Object.entries(calculators).map(async ([id, load]) => {
       const calculator = await load()
@@ -227,9 +235,11 @@ export async function eachCalculator(): Promise<readonly CalculatorTime[]> {
     .toSorted((a, b) => b.seconds - a.seconds)
 }
 
-if (import.meta.main) {
-  const { rows } = await againstPython()
-  for (const row of rows) console.log(row.filter((cell) => cell !== '').join('   '))
-  for (const { id, seconds } of await eachCalculator())
-    console.log(`${id.padEnd(24)} ${(seconds * 1e6).toFixed(1).padStart(10)} µs`)
+/** Both, with the rows in the order in which they are printed. */
+export async function solveTimes() {
+  const { rows, ...against } = await againstPython()
+  const times = await eachCalculator()
+  const each = times.map(({ id, seconds }): Row => [`one evaluation of ${id}`, micro(seconds), ''])
+  const perCalculator = Object.fromEntries(times.map(({ id, seconds }) => [id, seconds]))
+  return { result: { ...against, perCalculator }, rows: [...rows, ...each] }
 }
