@@ -362,7 +362,7 @@ export const predictionCheck = defineCalculator({
     error: { title: 'Prediction', basis: 'common practice' },
     back: { title: 'What is worked back', basis: 'common practice' },
   },
-  hazards: ['moving-vehicle', 'hot-coolant'],
+  hazards: ['moving-vehicle'],
   sources: [
     {
       title: 'JCGM 100, Guide to the expression of uncertainty in measurement',
@@ -488,6 +488,8 @@ export const predictionCheck = defineCalculator({
         ]
     }
   },
+  // A pack’s readings are taken far from the coolant; what is only compared may be anything.
+  moreHazards: ({ back }) => (back === 'pack' ? [] : ['hot-coolant']),
   examples: [
     {
       // 8.108 / 8.75 − 1 = −7.34 %; u = 0.92663 × 3 % = 2.78 %.

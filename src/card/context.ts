@@ -5,6 +5,7 @@
  * being written; without it, links to a number's story lead to its note's page.
  */
 import type { Calculator } from '../../calculators/define.ts'
+import { movedSince, type Moved } from '../ledger/as-was.ts'
 import type {
   Published,
   PublishedBlock,
@@ -18,12 +19,16 @@ export interface CardContext {
   readonly published: Published
   readonly units: readonly UnitSystem[]
   readonly page: string | undefined
+  /** Id of the block whose own page is being written; `page` is undefined there. */
+  readonly alone: string | undefined
   number(id: string): PublishedNumber | undefined
   block(id: string): PublishedBlock | undefined
   note(slug: string): PublishedNote | undefined
   calculator(id: string): Calculator | undefined
   /** The number that took this one's place at a later date. */
   replacedBy(id: string): PublishedNumber | undefined
+  /** What later numbers made of a worked one. */
+  movedSince(number: PublishedNumber): Moved | undefined
   /** `/notes/x/` -> the same below the site's base path. */
   href(path: string): string
   /** The ledger as published, when this one holds a reader's figures. */
@@ -34,6 +39,7 @@ export interface ContextOptions {
   /** `/` or `/kit/` or `/kit`. */
   readonly base: string
   readonly page?: string | undefined
+  readonly alone?: string | undefined
   readonly calculators: ReadonlyMap<string, Calculator>
   /** What the builder published, when `published` holds a reader's figures. */
   readonly builder?: Published | undefined
@@ -46,11 +52,13 @@ export function contextOf(published: Published, options: ContextOptions): CardCo
     published,
     units: published.site.units,
     page: options.page,
+    alone: options.alone,
     number: (id) => lookup.numbers.get(id),
     block: (id) => lookup.blocks.get(id),
     note: (slug) => lookup.notes.get(slug),
     calculator: (id) => options.calculators.get(id),
     replacedBy: (id) => lookup.replacedBy(id),
+    movedSince: (number) => movedSince(published, options.calculators, number),
     href: (path) => root + path,
     builder:
       options.builder === undefined

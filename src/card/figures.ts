@@ -1,6 +1,6 @@
 /**
- * The figures of a work card: what went in and what comes out, each in both unit systems, and lists
- * as tables. A row's number is the ledger's where the ledger has it; its mark and link are those of
+ * The figures of a work card: what went in and what comes out, each in the site's unit systems, and
+ * lists as tables. A row's number is the ledger's where the ledger has it; its mark and link are those of
  * the number it was taken from.
  */
 import type {
@@ -17,7 +17,7 @@ import type { Given, PlainValue, PublishedBlock, PublishedNumber } from '../ledg
 import type { CardContext } from './context.ts'
 import { attribute, escape, symbolsHtml } from './html.ts'
 import { markHtml } from './mark.ts'
-import { dataHtml, nowText, quantityHtml, storyHref, textIn, textOf } from './number.ts'
+import { dataHtml, hasStory, nowText, quantityHtml, storyHref, textIn, textOf } from './number.ts'
 import { cannotTell } from './words.ts'
 
 /** What stands in one place of a card. */
@@ -59,7 +59,7 @@ function numberCell(
   ctx: CardContext,
 ): Cell {
   const origin = originOf(number, given, ctx)
-  const second = otherUnit(number, units)
+  const second = ctx.units.length < 2 ? undefined : otherUnit(number, units)
   const other =
     number.value === null || second === undefined || second === number.display
       ? ''
@@ -74,10 +74,7 @@ function numberCell(
   const note = origin.note === number.note ? undefined : ctx.note(origin.note)
   return {
     html: [
-      `<a class="number-link" href="${escape(storyHref(origin.id, ctx))}">`,
-      markHtml(origin),
-      dataHtml(number),
-      '</a>',
+      linkedHtml(origin.id, `${markHtml(origin)}${dataHtml(number)}`, ctx),
       now === undefined ? '' : ` <span class="now">now ${escape(now)}</span>`,
       moved ? ` <span class="yours">the builder’s ${escape(textOf(before))}</span>` : '',
     ].join(''),
@@ -87,6 +84,12 @@ function numberCell(
         ? ''
         : `<a href="${escape(ctx.href(`/notes/${note.slug}/`))}">${escape(note.title)}</a>`,
   }
+}
+
+function linkedHtml(id: string, html: string, ctx: CardContext): string {
+  return hasStory(id, ctx)
+    ? `<a class="number-link" href="${escape(storyHref(id, ctx))}">${html}</a>`
+    : `<span class="number-plain">${html}</span>`
 }
 
 type InField = NumberField | ChoiceField | TextField
@@ -131,7 +134,10 @@ export function outputCell(
   const options = field.exact === true ? { exact: true } : { figures: 3 }
   return {
     html: quantityHtml(formatQuantity(value, first, options)),
-    other: first === second ? '' : quantityHtml(formatQuantity(value, second, options)),
+    other:
+      first === second || ctx.units.length < 2
+        ? ''
+        : quantityHtml(formatQuantity(value, second, options)),
     from: '',
   }
 }

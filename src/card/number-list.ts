@@ -3,7 +3,7 @@ import type { PublishedNumber } from '../ledger/published.ts'
 import type { CardContext } from './context.ts'
 import { escape } from './html.ts'
 import { markHtml } from './mark.ts'
-import { storyHref } from './number.ts'
+import { storyHref, typedName } from './number.ts'
 import { placeHref, valueHtml } from './origin.ts'
 import { count, howWords, isSum, labelOf } from './words.ts'
 
@@ -14,7 +14,7 @@ function sourceText({ source, instrument, because }: PublishedNumber): string {
 }
 
 function rowHtml(number: PublishedNumber, ctx: CardContext): string {
-  const name = isSum(number) ? '' : ` <code>${escape(number.name)}</code>`
+  const name = isSum(number) ? '' : ` <code>${escape(typedName(number.name))}</code>`
   const place = placeHref(number, ctx) ?? ctx.href(`/notes/${number.note}/`)
   return [
     `<tr data-how="${number.kind}"><th scope="row"><a href="${escape(storyHref(number.id, ctx))}">${escape(labelOf(number, ctx))}</a>${name}</th>`,

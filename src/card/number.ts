@@ -28,6 +28,11 @@ export function nameOf(id: string): string {
   return id.slice(id.indexOf('/') + 1)
 }
 
+/** As a note names it: `turns.table.0.most` -> `turns.table[0].most`. */
+export function typedName(name: string): string {
+  return name.replace(/\.(\d+)(?=\.|$)/g, '[$1]')
+}
+
 export function slugOf(id: string): string {
   return id.slice(0, Math.max(0, id.indexOf('/')))
 }
@@ -51,6 +56,10 @@ export function storyHref(id: string, ctx: CardContext): string {
   const story = number !== undefined && isTableResult(number) ? (number.block ?? id) : id
   return `${slug === ctx.page ? '' : ctx.href(`/notes/${slug}/`)}#${storyId(story)}`
 }
+
+/** What is of no note has no story to lead to. */
+export const hasStory = (id: string, ctx: CardContext): boolean =>
+  ctx.note(slugOf(id)) !== undefined
 
 /** The number's value, or another of the same kind, in a unit, with the figures it deserves. */
 export function textIn(
@@ -121,7 +130,7 @@ export function numberHtml(
   ctx: CardContext,
   options: NumberOptions = {},
 ): string {
-  const linked = options.linked !== false
+  const linked = options.linked !== false && hasStory(number.id, ctx)
   const now = linked ? nowText(number, options) : undefined
   const inner = [
     markHtml(number),

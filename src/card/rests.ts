@@ -25,18 +25,3 @@ export function rootsOf(ids: readonly string[], ctx: CardContext): PublishedNumb
 export function guessesOf(block: PublishedBlock, ctx: CardContext): PublishedNumber[] {
   return rootsOf(givenIds(block.given), ctx).filter((number) => number.kind === 'assumed')
 }
-
-/** Later numbers that moved this one: its own replacement, or those of what it rests on. */
-export function movedBy(number: PublishedNumber, ctx: CardContext): PublishedNumber[] {
-  const seen = new Set<string>()
-  const found: PublishedNumber[] = []
-  const walk = (id: string) => {
-    if (seen.has(id)) return
-    seen.add(id)
-    const later = ctx.replacedBy(id)
-    if (later !== undefined) found.push(later)
-    ctx.number(id)?.rests.forEach(walk)
-  }
-  walk(number.id)
-  return found
-}

@@ -9,6 +9,7 @@ import type { Problem } from '../ledger/problems.ts'
 import { looksLikeModule } from './module-line.ts'
 import { mostBraces, type Fault } from './forgive.ts'
 import { lineFrom, paragraphEnd, type PlaceAt } from './place.ts'
+import { unitAt } from './prose-units.ts'
 import { matchingBrace, walkTag } from './tag.ts'
 
 export interface Explained {
@@ -204,6 +205,14 @@ function unreadable(text: string, start: number, close: number, at: number | und
       'take it out: a heading gets its id from its words',
     )
   }
+  const quantity = quantityIn(inner)
+  if (quantity !== undefined) {
+    return words(
+      'unreadable-braces',
+      `\`{${short(inner)}}\` is neither a name nor a sum of names`,
+      `give \`${quantity}\` a name first, as in \`<Chosen id="given" value="${quantity}" because="…" />\`, and put the name into the sum; ${asText}`,
+    )
+  }
   if (/^[-+−]?[\d.]/.test(inner)) {
     return words(
       'unreadable-braces',
@@ -224,6 +233,17 @@ function unreadable(text: string, start: number, close: number, at: number | und
     `\`{${short(inner)}}\` is neither a name nor a sum of names`,
     `write a name, as in \`{pumpDraw}\`, or a sum, as in \`{supply + back}\`; ${asText}`,
   )
+}
+
+/** The first number with a unit in what else would be a sum: `20 s` of `tenTurns / 20 s`. */
+function quantityIn(inner: string): string | undefined {
+  for (const { index, 0: number } of inner.matchAll(/(?<![\p{L}\p{N}_$.])\d+(?:\.\d+)?/gu)) {
+    const unit = unitAt(inner, index + number.length)
+    if (unit === undefined) continue
+    const rest = inner.slice(0, index) + inner.slice(unit.end)
+    return /[-+−*×/]/.test(rest) ? inner.slice(index, unit.end) : undefined
+  }
+  return undefined
 }
 
 export function decimalComma(typed: string): string {

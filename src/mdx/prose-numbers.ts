@@ -171,10 +171,18 @@ function toFind(text: string, read: NumberRead, unit: ProseUnit, setting: Settin
     start,
     end: unit.end,
     typed: text.slice(start, unit.end),
-    values: spread(amounts(read, unit)).map((number) => `${number} ${unit.unit}`),
+    values: spread(signed(text, read, amounts(read, unit))).map(
+      (number) => `${number} ${unit.unit}`,
+    ),
     danger: unit.danger,
     nominal: isNominal(text, read, unit, setting),
   }
+}
+
+/** `−5 °C` is not 5 °C; a dash that stands off by a space is one of the sentence. */
+function signed(text: string, { start }: NumberRead, numbers: readonly string[]) {
+  const [first = '', ...more] = numbers
+  return /^[-−]\S/.test(text.slice(start, start + 2)) ? [`-${first}`, ...more] : numbers
 }
 
 function amounts({ numbers, counted }: NumberRead, { what }: ProseUnit): readonly string[] {
@@ -184,10 +192,10 @@ function amounts({ numbers, counted }: NumberRead, { what }: ProseUnit): readonl
 /** The ends of a range; `12/24 V` are two voltages, `3/8 in` is one length. */
 function spread(numbers: readonly string[]): readonly string[] {
   return numbers.flatMap((number) => {
-    const parts = /^(\d+)[/⁄](\d+)$/.exec(number)
+    const parts = /^(-?\d+)[/⁄](\d+)$/.exec(number)
     const below = Number(parts?.[2])
     if (parts && ![2, 3, 4, 8, 16, 32, 64].includes(below)) return [parts[1] ?? '', parts[2] ?? '']
-    return [number.replace(/^\./, '0.').replace(/(\d)['\u00A0\u2009\u202F](?=\d{3})/g, '$1')]
+    return [number.replace(/^(-?)\./, '$10.').replace(/(\d)['\u00A0\u2009\u202F](?=\d{3})/g, '$1')]
   })
 }
 

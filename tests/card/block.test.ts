@@ -42,9 +42,14 @@ describe('card', () => {
     expect(html).toContain('<dd class="other">2.31\u00a0<span class="unit">gal/min</span></dd>')
     expect(html).toContain('<dd class="other">149\u00a0<span class="unit">°F</span></dd>')
   })
-  it('shows both unit systems also on a site with one', () => {
+  it('shows one unit system on a site with one', () => {
     const one = { ...ctx, units: ['metric' as const] }
-    expect(blockHtml(blockNamed('pump'), one)).toContain('gal/min')
+    const card = blockHtml(blockNamed('pump'), one)
+    expect(card).not.toMatch(/gal\/min|psi|°F|class="other"/)
+    expect(blockHtml(blockNamed('pump'), ctx)).toContain('gal/min')
+    const own = published.numbers.filter(({ note }) => note === 'keeping-cool')
+    expect(storiesHtml(own, one)).not.toMatch(/gal\/min|psi|°F|class="other"/)
+    expect(storiesHtml(own, ctx)).toContain('gal/min')
   })
   it('leads an input that was given by name to where it comes from', () => {
     expect(html).toContain('href="/notes/hill-climb/#Story-hillHeat"')

@@ -4,6 +4,8 @@ import { calculators } from '../../calculators/index.ts'
 import { differenceWords, rangeText } from '../../src/card/calculator.ts'
 import { formulaHtml } from '../../src/card/formula.ts'
 import { exampleInputs, halfUnit, runExample } from '../../src/ledger/example.ts'
+import { usageText } from '../../src/card/usage.ts'
+import { ledgerOf, line } from '../ledger/ledger-of.ts'
 import { calculator } from './fixture.ts'
 
 describe.each(Object.entries(calculators))('%s', (_, load) => {
@@ -24,6 +26,18 @@ describe.each(Object.entries(calculators))('%s', (_, load) => {
     })
     expect(missed).toEqual([])
   })
+})
+
+it('shows how each is written, and what is copied from there is whole', async () => {
+  const uses = await Promise.all(
+    Object.entries(calculators).map(async ([id, load]) => [id, usageText(await load())] as const),
+  )
+  const { problems, published } = await ledgerOf(Object.fromEntries(uses), calculators)
+  const verdicts = ['stop', 'stop-nobody-may-accept', 'unusual']
+  expect(problems.filter(({ rule }) => !verdicts.includes(rule)).map(line)).toEqual([])
+  expect(published.blocks.map(({ calculator }) => calculator)).toEqual(
+    uses.map(([id]) => id).sort(),
+  )
 })
 
 describe('formulaHtml', () => {

@@ -149,3 +149,15 @@ test('a tree without positions is read as well', () => {
   })
   expect(places(found)).toEqual(['1:1'])
 })
+
+test('the sign of a value is in what is offered for pasting', () => {
+  const source = 'It was −5 °C in the shed, -7 °C outside - 20 mm of snow, and -.5 to 2 mm of ice.'
+  expect(find(source).problems.map(({ hint }) => hint)).toEqual([
+    [
+      'write in place of each:',
+      ...['-5 °C', '-7 °C', '20 mm', '-0.5 mm', '2 mm'].map(
+        (value) => `<Reading id="…" value="${value}" with="…" />`,
+      ),
+    ].join('\n'),
+  ])
+})
