@@ -117,6 +117,16 @@ const customary =
   /(^|[^\p{L}])(in|ft|yd|mi|mil|lb|lbf|oz|psi|gal|impgal|qt|gpm|cfm|mph|hp|BTU|AWG|kcmil|inHg|inH2O|ftH2O|°F|Δ°F)($|[^\p{L}])/u
 const isCustomary = (unit: string): boolean => customary.test(unit)
 
+/** As typed, or in the other unit where that is of the system asked for first. */
+export function shownIn(given: ShownAs, [first]: readonly UnitSystem[]): ShownAs {
+  const { shown, display, shownOther, displayOther } = given
+  if (shownOther === undefined || displayOther === undefined) return given
+  const fits = isCustomary(display) === (first === 'us')
+  return fits
+    ? given
+    : { shown: shownOther, display: displayOther, shownOther: shown, displayOther: display }
+}
+
 /** A number that was worked: in the site's first system, and in the other. */
 export function showWorked(
   quantity: Quantity | null,

@@ -20,6 +20,7 @@ import { makersFor } from './makers.ts'
 import { basePath } from './page.ts'
 import { afterQuiet } from './quiet.ts'
 import { fillFrom, numberPlaces, restore } from './places.ts'
+import { steady } from './steady.ts'
 
 /** A block whose verdict is not what it was before the last change. */
 export interface Flip {
@@ -74,7 +75,9 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
 
   function contextFor({ published, builder: before }: OpenLedger): CardContext {
     const base = basePath()
-    return contextOf(published, { base, page: page.page, calculators, builder: before })
+    // On a block's own page the stories are elsewhere.
+    const place = page.block === undefined ? { page: page.page } : { alone: page.block }
+    return contextOf(published, { base, ...place, calculators, builder: before })
   }
 
   /** As the build wrote it. */
@@ -126,9 +129,11 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
 
   function show({ numbers: moved, blocks }: Pick<Reworked, 'numbers' | 'blocks'>): void {
     ctx = contextFor(ledger)
-    cards.draw(blocks, ctx, isBuilders)
-    showNumbers(moved)
-    showVerdicts()
+    steady(() => {
+      cards.draw(blocks, ctx, isBuilders)
+      showNumbers(moved)
+      showVerdicts()
+    })
     showStories()
   }
 
@@ -151,14 +156,20 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
       return flips(moved.blocks, before, ctx)
     },
     setUnits(systems) {
-      const units = systems ?? written.site.units
-      otherUnits = units.join() !== written.site.units.join()
-      ledger = openLedger({ ...written, site: { ...written.site, units } }, calculators)
+      const { site } = written
+      otherUnits = systems !== undefined
+      // Of both, the builder's own stands first, as it was typed.
+      const asked = systems?.length === 1 ? ({ asked: true } as const) : {}
+      const units = systems ?? site.units
+      ledger = openLedger({ ...written, site: { ...site, units, ...asked } }, calculators)
       ledger.set(overrides)
       show(everything)
     },
     markOld(ids) {
-      cards.markOld(ids.length === 0 ? new Set() : ledger.restingOn(ids))
+      const old = ids.length === 0 ? new Set<string>() : ledger.restingOn(ids)
+      steady(() => {
+        cards.markOld(old)
+      })
     },
     settle() {
       cards.settle()

@@ -11,13 +11,14 @@ import type { PublishedNumber } from '../ledger/published.ts'
 import { halves, isHalfTyped, joined, numberControlHtml, unitsOffered } from './field.ts'
 import { parseQuantity } from '../quantity/index.ts'
 import type { Reader } from './reader.ts'
+import { followWriting } from './steady.ts'
 import { figureSaid, figureText, type Target } from './targets.ts'
 
 /** A wrong entry is told after this long without a key. */
 const patience = 700
 
 let panel: HTMLElement | undefined
-let opener: string | undefined
+let opener: HTMLElement | undefined
 
 export function openPanel(link: HTMLElement, reader: Reader): void {
   const id = link.querySelector<HTMLElement>('[data-number]')?.dataset.number
@@ -32,16 +33,21 @@ function openFor(id: string, near: HTMLElement, reader: Reader): void {
     return
   }
   closePanel(false)
-  opener = id
+  opener = near
   const element = document.createElement('div')
   element.className = 'own-panel on-screen'
   element.setAttribute('role', 'dialog')
   const target = reader.target(id)
   element.setAttribute('aria-labelledby', 'Own-title')
   element.innerHTML = panelHtml(number, target, reader)
-  place(element, near)
+  const { height } = near.getBoundingClientRect()
+  place(element, near, height)
   document.querySelector('main')?.append(element)
   panel = element
+  followWriting(() => {
+    // A number that grows to a second line leaves the panel where it is.
+    if (near.isConnected) place(element, near, height)
+  })
   connect(element, target, reader)
   element.addEventListener('keydown', (event) => {
     if (event.key === 'Escape') closePanel(true)
@@ -55,27 +61,34 @@ function openFor(id: string, near: HTMLElement, reader: Reader): void {
   const first = element.querySelector<HTMLElement>(
     'input, select, textarea, [data-open], a, button',
   )
-  first?.focus()
+  first?.focus({ preventScroll: true })
+  element.scrollIntoView({ block: 'nearest' })
   if (first instanceof HTMLInputElement) first.select()
 }
 
 /** `back`: to the number from which it was opened. */
 export function closePanel(back: boolean): void {
+  const id = opener?.querySelector<HTMLElement>('[data-number]')?.dataset.number
   panel?.remove()
   panel = undefined
+  followWriting(undefined)
   if (!back || opener === undefined) return
-  const selector = `main [data-number="${CSS.escape(opener)}"]`
-  document.querySelector(selector)?.closest<HTMLElement>('a, [tabindex]')?.focus()
+  // A card that was written anew has another link in its place.
+  const again = `main [data-number="${CSS.escape(id ?? '')}"]`
+  const place = opener.isConnected
+    ? opener
+    : document.querySelector(again)?.closest<HTMLElement>('a, [tabindex]')
+  place?.focus()
 }
 
-/** Below the number, within the width of the page. */
-function place(element: HTMLElement, near: HTMLElement): void {
-  const { left, bottom } = near.getBoundingClientRect()
+/** So far below the top of the number, within the width of the page. */
+function place(element: HTMLElement, near: HTMLElement, height: number): void {
+  const { left, top } = near.getBoundingClientRect()
   const room = document.documentElement.clientWidth
   const wide = Math.min(360, room - 16)
   element.style.width = `${wide}px`
   element.style.left = `${Math.max(8, Math.min(left, room - wide - 8)) + scrollX}px`
-  element.style.top = `${bottom + 6 + scrollY}px`
+  element.style.top = `${top + height + 6 + scrollY}px`
 }
 
 function panelHtml(number: PublishedNumber, target: Target | undefined, reader: Reader): string {
@@ -91,7 +104,9 @@ function panelHtml(number: PublishedNumber, target: Target | undefined, reader: 
       ? worked(number, reader)
       : fieldHtml(target, reader.own(target.id), number, reader),
     '<div class="try-buttons">',
-    target === undefined ? '' : '<button type="button" data-back>Take mine back</button>',
+    target === undefined
+      ? ''
+      : `<button type="button" class="plain" data-back${reader.own(target.id) === undefined ? ' hidden' : ''}>Take mine back</button>`,
     `<a class="own-story" href="${escape(storyHref(number.id, ctx))}" data-close>Where it comes from</a>`,
     '<button type="button" class="plain" data-close>Close</button></div>',
   ].join('')
@@ -170,6 +185,7 @@ function connect(element: HTMLElement, target: Target | undefined, reader: Reade
   const input = element.querySelector<HTMLInputElement | HTMLSelectElement>('#Own-field')
   const unit = element.querySelector<HTMLSelectElement>('select[name$=":unit"]')
   const said = element.querySelector<HTMLElement>('#Own-said')
+  const back = element.querySelector<HTMLElement>('[data-back]')
   if (input === null || said === null) return
   let timer: ReturnType<typeof setTimeout> | undefined
 
@@ -178,6 +194,7 @@ function connect(element: HTMLElement, target: Target | undefined, reader: Reade
     if (wrong) input.setAttribute('aria-invalid', 'true')
     else input.removeAttribute('aria-invalid')
     reader.engine.markOld(wrong ? [target.block?.id ?? target.id] : [])
+    if (back !== null) back.hidden = reader.own(target.id) === undefined
   }
   const run = (finished: boolean): void => {
     clearTimeout(timer)
@@ -207,7 +224,7 @@ function connect(element: HTMLElement, target: Target | undefined, reader: Reade
   element.addEventListener('keydown', (event) => {
     if (event.key === 'Enter' && event.target === input) run(true)
   })
-  element.querySelector('[data-back]')?.addEventListener('click', () => {
+  back?.addEventListener('click', () => {
     reader.put(target, undefined)
     const text = figureText(target.builder)
     const units = unit === null ? [] : [...unit.options].map(({ value }) => value)

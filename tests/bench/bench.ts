@@ -1,8 +1,9 @@
 /**
- * The benchmarks: `npm run bench`. With `-- --only solve` or `-- --only site` one half alone; with
+ * The benchmarks: `npm run bench`. With `-- --only solve`, `reader` or `site` one part alone; with
  * `-- --notes N` and `-- --pairs N` a shorter look at the site.
  *
- * solve: a loop's flow against CPython, and each calculator's time. site: builds, ledger, script.
+ * solve: a loop's flow against CPython, and each calculator's time. reader: from a key to the page laid
+ * out again. site: builds, ledger, script.
  *
  * Prints tables and writes what it measured to `.worked-notes/bench.json`. Nothing fails here: these
  * are measurements. What is solved comes first, in a process that has done nothing else yet.
@@ -12,6 +13,7 @@ import { cpus } from 'node:os'
 import { join, resolve } from 'node:path'
 import { parseArgs } from 'node:util'
 import { blocksInNote } from './notes.ts'
+import { readerTimes } from './reader.ts'
 import { siteTimes } from './site.ts'
 import { solveTimes, type Row } from './solve.ts'
 
@@ -24,8 +26,10 @@ const { values } = parseArgs({
   },
 })
 const { only } = values
-if (only !== undefined && only !== 'solve' && only !== 'site')
-  throw new Error(`--only ${only}: solve or site`)
+const parts = ['solve', 'reader', 'site']
+if (only !== undefined && !parts.includes(only))
+  throw new Error(`--only ${only}: ${parts.join(', ')}`)
+const wanted = (part: string): boolean => only === undefined || only === part
 const many = Number(values.notes)
 const processors = cpus()
 
@@ -38,9 +42,11 @@ function print(title: string, rows: readonly Row[]): void {
     )
 }
 
-const solve = only === 'site' ? undefined : await solveTimes()
+const solve = wanted('solve') ? await solveTimes() : undefined
 if (solve !== undefined) print('Solving', solve.rows)
-const site = only === 'solve' ? undefined : await siteTimes(many, Number(values.pairs))
+const reader = wanted('reader') ? await readerTimes() : undefined
+if (reader !== undefined) print('A reader’s change, processor slowed four times', reader.rows)
+const site = wanted('site') ? await siteTimes(many, Number(values.pairs)) : undefined
 if (site !== undefined) print(`${many} notes of ${blocksInNote} blocks`, site.rows)
 
 const machine = {
@@ -48,6 +54,11 @@ const machine = {
   processors: processors.length,
   model: processors[0]?.model ?? '',
 }
-const result = { machine, ...site?.result, ...(solve && { solve: solve.result }) }
+const result = {
+  machine,
+  ...site?.result,
+  ...(solve && { solve: solve.result }),
+  ...(reader && { reader: reader.result }),
+}
 await mkdir(folder, { recursive: true })
 await writeFile(join(folder, 'bench.json'), `${JSON.stringify(result, null, 2)}\n`)

@@ -149,3 +149,24 @@ describe('the roots of a ledger', () => {
     expect(text.length).toBeLessThan(JSON.stringify(ledger.published).length / 4)
   })
 })
+
+describe('units that a reader asked for', () => {
+  it.each(['metric', 'us'] as const)('%s: whatever has a counterpart is shown in it', (system) => {
+    const site = { ...ledger.published.site, units: [system], asked: true as const }
+    const { numbers } = work({ ...ledger.published, site }, calculators).published
+    const foreign =
+      system === 'metric'
+        ? /[\d\s](in|ft|mi|lb|psi|gal|gal\/min|mph|°F|Δ°F|lbf·ft)$/u
+        : /[\d\s](mm|cm|m|km|kg|kPa|bar|L|L\/min|km\/h|°C|K|N·m)$/u
+    const shown = numbers.filter(
+      ({ value, shownOther }) => value !== null && shownOther !== undefined,
+    )
+    expect(shown.length).toBeGreaterThan(300)
+    expect(
+      shown.filter(({ shown: text }) => foreign.test(text)).map(({ shown: text }) => text),
+    ).toEqual([])
+    // The value is what it was, whatever it is shown in.
+    const before = new Map(ledger.published.numbers.map(({ id, value }) => [id, value]))
+    for (const { id, value } of numbers) expect(value).toBe(before.get(id))
+  })
+})

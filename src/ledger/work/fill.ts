@@ -7,8 +7,9 @@
 import type { NumberField } from '../../../calculators/define.ts'
 import { dimensions, displayUnit, unitOf } from '../../quantity/index.ts'
 import type { Quantity } from '../../quantity/types.ts'
+import { currencyOf, moneyText } from '../money.ts'
 import type { PublishedNumber } from '../published.ts'
-import { showRoot, showWorked, type ShownAs } from '../show.ts'
+import { showRoot, shownIn, showWorked, type ShownAs } from '../show.ts'
 import type { Evaluated, WorkContext } from './context.ts'
 import { plusMinusOf } from './plus-minus.ts'
 
@@ -60,16 +61,23 @@ function shownAs(
 ): ShownAs {
   const { quantity, figures, unit } = evaluated
   const field = ctx.fields.get(number.id)
+  const currency =
+    number.part === undefined || quantity === null ? undefined : currencyOf(quantity.vector)
+  if (currency !== undefined && quantity !== null)
+    return { shown: moneyText(quantity.value, currency), display: currency }
   const keepsUnit = number.expression === undefined || field?.units.includes(unit ?? '') === true
-  return typed !== undefined && keepsUnit
-    ? showRoot(quantity, typed, evaluated, field?.units)
-    : showWorked(
-        quantity,
-        unitsFor(quantity, field, unit),
-        ctx.published.site.units,
-        figures,
-        number.part !== undefined && figures === null,
-      )
+  const { site } = ctx.published
+  if (typed !== undefined && keepsUnit) {
+    const shown = showRoot(quantity, typed, evaluated, field?.units)
+    return site.asked === true ? shownIn(shown, site.units) : shown
+  }
+  return showWorked(
+    quantity,
+    unitsFor(quantity, field, unit),
+    ctx.published.site.units,
+    figures,
+    number.part !== undefined && figures === null,
+  )
 }
 
 /** The field's units; else the author's, where one of the two usual ones would not be it. */
