@@ -10,6 +10,8 @@ import { rootsOf, type Roots } from '../ledger/roots.ts'
 export interface PageFigures {
   /** Slug of the note; '' where the page is none. */
   readonly page: string
+  /** Id of the block whose own page it is. */
+  readonly block?: string
   readonly edition: string
   readonly roots: Roots
   readonly sources: Readonly<Record<string, readonly Source[]>>
@@ -22,10 +24,12 @@ export function pageFiguresOf(
   page: string,
   edition: string,
   calculators: ReadonlyMap<string, Calculator>,
+  block?: string,
 ): PageFigures {
   const used = [...new Set(part.blocks.map(({ calculator }) => calculator))].sort()
   return {
     page,
+    ...(block === undefined ? {} : { block }),
     edition,
     roots: rootsOf(part),
     sources: Object.fromEntries(used.map((id) => [id, calculators.get(id)?.sources ?? []])),

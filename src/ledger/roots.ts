@@ -39,7 +39,7 @@ export function rootsOf({ format, site, notes, numbers, blocks }: Published): Ro
     format,
     site,
     notes,
-    numbers: numbers.filter(({ calculator }) => calculator === null).map(rootNumber),
+    numbers: numbers.filter(({ calculator }) => calculator === null).map(rootOf),
     blocks: blocks.map(({ note, name, title, calculator, given, line, accepted }) => ({
       note,
       name,
@@ -50,6 +50,15 @@ export function rootsOf({ format, site, notes, numbers, blocks }: Published): Ro
       ...(accepted === null ? {} : { accepted }),
     })),
   }
+}
+
+const known = new WeakMap<PublishedNumber, RootNumber>()
+
+/** Many pages of a site hand out the same number. */
+function rootOf(number: PublishedNumber): RootNumber {
+  const root = known.get(number) ?? rootNumber(number)
+  known.set(number, root)
+  return root
 }
 
 function rootNumber(number: PublishedNumber): RootNumber {

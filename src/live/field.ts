@@ -47,9 +47,13 @@ export function unitsOffered(field: NumberField, ...first: readonly string[]): s
   return [...new Set([...first, ...more])].filter((unit) => unit !== '')
 }
 
+/** A number of the text has no range of a calculator: cold weather and what stands below zero has. */
+const goesBelowZero = ({ hard: [least], of }: NumberField, number: string): boolean =>
+  Number.isFinite(least) ? least < 0 : of === 'temperature' || /^[-−]/u.test(number)
+
 /** Inches are typed as fractions and temperatures below zero: no keypad of figures has those signs. */
-export const keyboardOf = (field: NumberField, unit: string): 'decimal' | 'text' =>
-  field.hard[0] < 0 || unit === 'in' || unit === 'AWG' ? 'text' : 'decimal'
+export const keyboardOf = (field: NumberField, unit: string, number: string): 'decimal' | 'text' =>
+  goesBelowZero(field, number) || unit === 'in' || unit === 'AWG' ? 'text' : 'decimal'
 
 export function numberControlHtml(
   field: NumberField,
@@ -68,5 +72,5 @@ export function numberControlHtml(
     units.length === 0
       ? ''
       : `<select name="${escape(name)}:unit" aria-label="Unit of ${escape(field.label)}">${options.join('')}</select>`
-  return `<span class="try-pair"><input type="text" inputmode="${keyboardOf(field, chosen)}" enterkeyhint="done" ${attributes} value="${escape(number)}" autocomplete="off" autocapitalize="off" spellcheck="false">${list}</span>`
+  return `<span class="try-pair"><input type="text" inputmode="${keyboardOf(field, chosen, number)}" enterkeyhint="done" ${attributes} value="${escape(number)}" autocomplete="off" autocapitalize="off" spellcheck="false">${list}</span>`
 }

@@ -2,7 +2,7 @@
  * The form in which a reader puts their own figures: one field for each input of the calculator, with
  * its unit as typed, filled with what is in force. Out: HTML.
  */
-import type { Calculator, Fields, NumberField } from '../../calculators/define.ts'
+import type { Calculator, Fields, ListField, NumberField } from '../../calculators/define.ts'
 import { escape, idOf } from '../card/html.ts'
 import { mayBeLeftOut } from '../ledger/input.ts'
 import { parseQuantity } from '../quantity/index.ts'
@@ -39,6 +39,10 @@ function controlHtml(field: Single, name: string, text: string, prefix: string):
   return `<div class="try-field"><label for="${id}">${escape(field.label)}</label>${control}<span class="try-help" id="${id}-help">${escape(help)}</span><span class="try-said" id="${id}-said"></span></div>`
 }
 
+/** A list that may be left out may also be emptied. */
+export const leastRows = ({ optional, rows }: ListField): number =>
+  optional === true ? 0 : rows[0]
+
 export function listHtml(
   key: string,
   fields: Fields,
@@ -47,7 +51,8 @@ export function listHtml(
 ): string {
   const field = fields[key]
   if (field?.type !== 'list') return ''
-  const [least, most] = field.rows
+  const least = leastRows(field)
+  const [, most] = field.rows
   const columns = Object.entries(field.fields)
   const body = rows.map((row, index) => {
     const cells = columns.map(([column, cell]) =>
@@ -72,6 +77,7 @@ export function formHtml(
   texts: Texts,
   prefix: string,
   filled: ReadonlySet<string> = new Set(Object.keys(texts)),
+  reset = 'Back to the builder’s figures',
 ): string {
   const first: string[] = []
   const more: string[] = []
@@ -96,7 +102,7 @@ export function formHtml(
   return [
     `<div class="try-fields">${first.join('')}</div>${lists.join('')}${folded}`,
     '<div class="try-buttons"><button type="submit">Work it out</button>',
-    '<button type="reset" class="plain">Back to the builder’s figures</button></div>',
+    `<button type="reset" class="plain">${reset}</button></div>`,
     '<p class="try-status" role="status"></p>',
   ].join('')
 }

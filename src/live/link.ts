@@ -8,6 +8,8 @@
 import { isColumn, isFigureId, isShort, mostFigures, type Figure } from './own.ts'
 
 const version = '1'
+/** More than a hand types, and than many a browser takes. */
+const longest = 100_000
 
 export interface LinkedFigures {
   readonly figures: ReadonlyMap<string, Figure>
@@ -42,27 +44,30 @@ export function linkHash(
 /** Undefined: the address carries no figures. */
 export function readLink(hash: string): LinkedFigures | undefined {
   if (!hash.startsWith('#figures=')) return undefined
-  const parts = new URLSearchParams(hash.slice(1, 100_000))
+  // Cut between two entries: half a value would be another value.
+  const text = hash.slice(1)
+  const end = text.length > longest ? text.lastIndexOf('&', longest) : text.length
+  const parts = new URLSearchParams(text.slice(0, end))
   const edition = parts.get('edition') ?? ''
   const at = parts.get('at') ?? ''
   const none = { figures: new Map<string, Figure>(), edition: '', at: '', dropped: 0 }
   if (parts.get('figures') !== version) return { ...none, tooNew: true }
   const figures = new Map<string, Figure>()
   const rows = new Map<string, Map<number, Record<string, string>>>()
-  let dropped = 0
-  for (const [key, text] of parts) {
+  let dropped = text.slice(end + 1) === '' ? 0 : text.slice(end + 1).split('&').length
+  for (const [key, typed] of parts) {
     if (key === 'figures' || key === 'edition' || key === 'at') continue
     const cell = /^(.+)\.(\d{1,3})\.([^.]+)$/u.exec(key)
     const [, list = '', index = '', column = ''] = cell ?? []
     const id = cell === null ? key.replace(/\.$/, '') : list
-    if (!isFigureId(id) || !isShort(text) || figures.size + rows.size >= mostFigures) dropped += 1
-    else if (cell === null) figures.set(id, key.endsWith('.') ? [] : text)
+    if (!isFigureId(id) || !isShort(typed) || figures.size + rows.size >= mostFigures) dropped += 1
+    else if (cell === null) figures.set(id, key.endsWith('.') ? [] : typed)
     else if (!isColumn(column) || Number(index) >= 200) dropped += 1
     else {
       const list = rows.get(id) ?? new Map<number, Record<string, string>>()
       rows.set(id, list)
       const row = list.get(Number(index)) ?? {}
-      list.set(Number(index), { ...row, [column]: text })
+      list.set(Number(index), { ...row, [column]: typed })
     }
   }
   for (const [id, list] of rows)

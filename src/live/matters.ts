@@ -1,5 +1,6 @@
 /** What moves a block's result most, and what would pass: worked when asked for, and again when figures change. */
 import { escape } from '../card/html.ts'
+import type { CardContext } from '../card/context.ts'
 import { mattersHtml } from '../card/matters.ts'
 import type { Calculator } from '../../calculators/define.ts'
 import type { PublishedBlock } from '../ledger/published.ts'
@@ -8,20 +9,40 @@ import { sayFor } from '../ledger/say.ts'
 import { afterQuiet } from './quiet.ts'
 import { reader, type Reader } from './reader.ts'
 
+/** A block as it stands now, and word of its changes. */
+export interface Subject {
+  readonly now: () => readonly [PublishedBlock, Calculator, CardContext]
+  readonly follow: (changed: () => void) => void
+}
+
 /** Opens or closes it below a card. */
 export async function toggleMatters(card: HTMLElement): Promise<boolean> {
+  return toggleMattersOf(card, async () => {
+    const one = await reader()
+    const id = card.dataset.block ?? ''
+    return {
+      now: () => partsOf(id, one),
+      follow: (changed) => one.follow(changed),
+    }
+  })
+}
+
+/** The same for a card whose figures come from elsewhere. */
+export async function toggleMattersOf(
+  card: HTMLElement,
+  subject: () => Subject | Promise<Subject>,
+): Promise<boolean> {
   const open = card.querySelector<HTMLElement>(':scope > .matters-part')
   if (open !== null) {
     open.remove()
     return false
   }
-  const one = await reader()
-  const id = card.dataset.block ?? ''
+  const { now, follow } = await subject()
   const place = document.createElement('section')
   place.className = 'matters-part on-screen'
   place.setAttribute('aria-label', 'What matters most')
   card.querySelector(':scope > .try-bar')?.before(place)
-  const [block, calculator] = partsOf(id, one)
+  const [block, calculator] = now()
   const results = resultsOf(block, calculator)
   const first = results[0]?.path ?? ''
   const options = results.map(
@@ -32,25 +53,24 @@ export async function toggleMatters(card: HTMLElement): Promise<boolean> {
   const body = place.querySelector('.matters-body')
   const draw = (): void => {
     if (body === null || !place.isConnected) return
-    const [now] = partsOf(id, one)
-    const { ctx } = one.engine
-    const matters = whatMatters(now, ctx, calculator, select?.value ?? first)
-    const remedies = whatWouldPass(now, ctx, calculator, { say: sayFor(ctx.units) })
+    const [block, calculator, ctx] = now()
+    const matters = whatMatters(block, ctx, calculator, select?.value ?? first)
+    const remedies = whatWouldPass(block, ctx, calculator, { say: sayFor(ctx.units) })
     body.innerHTML =
       matters === undefined
         ? '<p>Cannot tell: something it needs is not known.</p>'
-        : mattersHtml(now, matters, remedies, ctx)
+        : mattersHtml(block, matters, remedies, ctx)
   }
   draw()
   select?.addEventListener('change', draw)
-  one.follow(afterQuiet(draw))
+  follow(afterQuiet(draw))
   return true
 }
 
-function partsOf(id: string, one: Reader): readonly [PublishedBlock, Calculator] {
+function partsOf(id: string, one: Reader): ReturnType<Subject['now']> {
   const block = one.engine.ctx.block(id)
   const calculator = block && one.engine.calculators.get(block.calculator)
   if (block === undefined || calculator === undefined)
     throw new Error('this card has no calculator here')
-  return [block, calculator]
+  return [block, calculator, one.engine.ctx]
 }

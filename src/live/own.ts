@@ -4,6 +4,7 @@
  * they hold for this page, and `kept` says so.
  */
 import type { Overrides } from '../ledger/override.ts'
+import { basePath } from './base.ts'
 
 export type Figure = Overrides[string]
 
@@ -148,5 +149,4 @@ export function openOwn(base: string): OwnStore {
 
 let store: OwnStore | undefined
 /** The one of this page. */
-export const ownFigures = (): OwnStore =>
-  (store ??= openOwn(document.documentElement.dataset.base ?? '/'))
+export const ownFigures = (): OwnStore => (store ??= openOwn(basePath()))

@@ -10,5 +10,13 @@ export function pageFigures(): PageFigures | undefined {
   return read
 }
 
-/** `/` or the path below which the site lies, with a slash at its end. */
-export const basePath = (): string => document.documentElement.dataset.base ?? '/'
+/**
+ * Whether a figure of this id that the page does not know is gone from its note. Of other notes a page
+ * has only what its own numbers rest on, and so has a block's own page.
+ */
+export function isGone(id: string): boolean {
+  const page = pageFigures()
+  return page !== undefined && page.block === undefined && id.startsWith(`${page.page}/`)
+}
+
+export { basePath } from './base.ts'

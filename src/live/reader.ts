@@ -10,7 +10,8 @@ import type { UnitSystem } from '../ledger/published.ts'
 import { announce } from './announce.ts'
 import { startEngine, type Engine, type Flip } from './engine.ts'
 import { ownFigures, type Figure, type Own } from './own.ts'
-import { pageFigures } from './page.ts'
+import { isGone, pageFigures } from './page.ts'
+import { chosenSystems } from './systems.ts'
 import { figureSaid, figureText, isWrong, targetOf, type Target } from './targets.ts'
 
 export interface Reader {
@@ -53,7 +54,10 @@ async function start(): Promise<Reader> {
     const fitting: [string, Figure][] = []
     for (const [id, { text }] of own.figures) {
       const one = target(id)
-      if (one === undefined) continue
+      if (one === undefined) {
+        if (isGone(id)) refused.add(id)
+        continue
+      }
       if (isWrong(figureSaid(one, text))) refused.add(id)
       else fitting.push([id, text])
     }
@@ -73,7 +77,7 @@ async function start(): Promise<Reader> {
   own.follow(work)
   own.follow(() => document.dispatchEvent(new Event('worked-notes:own')))
   if (own.figures.size > 0) work()
-  const units = unitsOf(document.documentElement.dataset.units, page.roots.site.units)
+  const units = chosenSystems(page.roots.site.units)
   if (units !== undefined) engine.setUnits(units)
   document.addEventListener('worked-notes:units', (event) => {
     if (event instanceof CustomEvent) engine.setUnits(systemsOf(event.detail))
@@ -110,12 +114,3 @@ function systemsOf(detail: unknown): readonly UnitSystem[] | undefined {
 }
 
 const isSystem = (value: unknown): value is UnitSystem => value === 'metric' || value === 'us'
-
-/** As `<html data-units>` says: `metric`, `us` or `both`, the site's first one first. */
-function unitsOf(
-  chosen: string | undefined,
-  [first]: readonly UnitSystem[],
-): readonly UnitSystem[] | undefined {
-  if (chosen === 'both') return first === 'us' ? ['us', 'metric'] : ['metric', 'us']
-  return isSystem(chosen) ? [chosen] : undefined
-}

@@ -3,8 +3,11 @@
  * Everything that works is fetched when it is first asked for, or at once where the reader has figures
  * in force, has chosen other units, or came by a link with figures. Without it the page is whole.
  */
+import './search-box.ts'
+import { basePath } from './base.ts'
+
 const hasFigures = document.querySelector('#Page-figures') !== null
-const base = document.documentElement.dataset.base ?? '/'
+const base = basePath()
 
 function hasOwn(): boolean {
   try {
@@ -14,47 +17,64 @@ function hasOwn(): boolean {
   }
 }
 
-const buttons: readonly (readonly [
-  words: string,
-  open: (card: HTMLElement) => Promise<boolean>,
-])[] = [
+type Buttons = readonly (readonly [words: string, open: (host: HTMLElement) => Promise<boolean>])[]
+
+const ofCards: Buttons = [
   ['Try your figures', async (card) => (await import('./try.ts')).toggle(card)],
   ['What matters most', async (card) => (await import('./matters.ts')).toggleMatters(card)],
   ['Take it along', async (card) => (await import('./take.ts')).toggleTake(card)],
 ]
 
+const ofCalculators: Buttons = [
+  [
+    'Use it with your own figures',
+    async (host) => (await import('./alone.ts')).toggleAlone(host, addBar),
+  ],
+]
+
+function addBar(host: HTMLElement, buttons: Buttons): void {
+  if (host.querySelector(':scope > .try-bar')) return
+  const bar = document.createElement('div')
+  bar.className = 'try-bar on-screen'
+  const said = document.createElement('span')
+  said.setAttribute('role', 'status')
+  for (const [words, open] of buttons) {
+    const button = document.createElement('button')
+    button.type = 'button'
+    button.textContent = words
+    button.setAttribute('aria-expanded', 'false')
+    if (words !== buttons[0]?.[0]) button.className = 'plain'
+    button.addEventListener('click', () => {
+      said.textContent = ''
+      button.setAttribute('aria-busy', 'true')
+      open(host)
+        .then((isOpen) => {
+          button.setAttribute('aria-expanded', String(isOpen))
+        })
+        .catch((error: unknown) => {
+          said.textContent = `This cannot be worked here (${String(error)}). The page stands as it is.`
+        })
+        .finally(() => {
+          button.removeAttribute('aria-busy')
+        })
+    })
+    bar.append(button)
+  }
+  bar.append(said)
+  host.append(bar)
+}
+
 /** `<work-card data-block="note/name">`: a finished card. */
 export class WorkCard extends HTMLElement {
   connectedCallback() {
-    if (this.querySelector('.try-bar')) return
-    const bar = document.createElement('div')
-    bar.className = 'try-bar on-screen'
-    const said = document.createElement('span')
-    said.setAttribute('role', 'status')
-    for (const [words, open] of buttons) {
-      const button = document.createElement('button')
-      button.type = 'button'
-      button.textContent = words
-      button.setAttribute('aria-expanded', 'false')
-      if (words !== buttons[0]?.[0]) button.className = 'plain'
-      button.addEventListener('click', () => {
-        said.textContent = ''
-        button.setAttribute('aria-busy', 'true')
-        open(this)
-          .then((isOpen) => {
-            button.setAttribute('aria-expanded', String(isOpen))
-          })
-          .catch((error: unknown) => {
-            said.textContent = `This cannot be worked here (${String(error)}). The page stands as it is.`
-          })
-          .finally(() => {
-            button.removeAttribute('aria-busy')
-          })
-      })
-      bar.append(button)
-    }
-    bar.append(said)
-    this.append(bar)
+    addBar(this, ofCards)
+  }
+}
+
+/** `<work-alone data-calculator="…">`: a calculator by itself; empty until a script fills it. */
+export class WorkAlone extends HTMLElement {
+  connectedCallback() {
+    addBar(this, ofCalculators)
   }
 }
 
@@ -106,4 +126,7 @@ if (hasFigures) {
   else document.addEventListener('worked-notes:units', units, { once: true })
 }
 if (!customElements.get('work-card')) customElements.define('work-card', WorkCard)
+if (!customElements.get('work-alone')) customElements.define('work-alone', WorkAlone)
 if (!customElements.get('work-strip')) customElements.define('work-strip', WorkStrip)
+if (document.documentElement.dataset.offline !== undefined)
+  void import('./offline.ts').then(({ startOffline }) => startOffline())

@@ -8,7 +8,7 @@ import { escape } from '../card/html.ts'
 import { announce } from './announce.ts'
 import { linkHash, readLink, type LinkedFigures } from './link.ts'
 import { ownFigures, type Figures, type Own } from './own.ts'
-import { basePath, pageFigures } from './page.ts'
+import { basePath, isGone, pageFigures } from './page.ts'
 import { afterQuiet } from './quiet.ts'
 import { reader, startedReader, type Reader } from './reader.ts'
 import { figureSaid, figureText, isWrong } from './targets.ts'
@@ -19,6 +19,8 @@ let element: HTMLElement | undefined
 export function startStrip(host: HTMLElement): void {
   if (element !== undefined) return
   element = host
+  host.setAttribute('role', 'region')
+  host.setAttribute('aria-label', 'Your figures')
   const strip = document.createElement('div')
   strip.className = 'own-strip'
   strip.hidden = true
@@ -177,14 +179,10 @@ interface Lost {
 function sorted(link: LinkedFigures, known: Reader | undefined) {
   const fits: [string, Own][] = []
   const lost: Lost[] = []
-  // A page knows every number of its note; a block's own page knows only those below it.
-  const here = known?.engine.page
-  const whole = here?.block === undefined ? here?.page : undefined
   for (const [id, text] of link.figures) {
     const target = known?.target(id)
     if (target === undefined) {
-      const gone = whole !== undefined && id.startsWith(`${whole}/`)
-      if (gone) lost.push({ name: id, why: 'is not in this edition any more' })
+      if (isGone(id)) lost.push({ name: id, why: 'is not in this edition any more' })
       else fits.push([id, { text, label: id, builder: 'see its note' }])
       continue
     }

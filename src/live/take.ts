@@ -14,15 +14,43 @@ import {
 import { ownFigures } from './own.ts'
 import { reader, type Reader } from './reader.ts'
 
+/** What there is to take, made when it is asked for. */
+export interface Taken {
+  readonly text: () => string
+  readonly mdx: () => string
+  /** Whole files, by kind; left out where there are none. */
+  readonly files?: { readonly of: string; readonly save: (kind: 'csv' | 'json') => void }
+}
+
 /** Opens or closes it below a card. */
 export async function toggleTake(card: HTMLElement): Promise<boolean> {
+  return toggleTakeOf(card, async () => {
+    const one = await reader()
+    const id = card.dataset.block ?? ''
+    return {
+      text: () => textOf(id, one),
+      mdx: () => mdxOf(id, one),
+      files: {
+        of: one.engine.page.block === undefined ? 'Numbers of this note' : 'Its numbers',
+        save: (kind) => {
+          download(kind, one)
+        },
+      },
+    }
+  })
+}
+
+/** The same for a card whose figures come from elsewhere. */
+export async function toggleTakeOf(
+  card: HTMLElement,
+  taken: () => Taken | Promise<Taken>,
+): Promise<boolean> {
   const open = card.querySelector<HTMLElement>(':scope > .take-part')
   if (open !== null) {
     open.remove()
     return false
   }
-  const one = await reader()
-  const id = card.dataset.block ?? ''
+  const { text, mdx, files } = await taken()
   const place = document.createElement('section')
   place.className = 'take-part on-screen'
   place.setAttribute('aria-label', 'Take it along')
@@ -30,9 +58,10 @@ export async function toggleTake(card: HTMLElement): Promise<boolean> {
     '<div class="try-buttons">',
     '<button type="button" data-take="text">Copy as text</button>',
     '<button type="button" data-take="mdx">Copy for a note of your own</button>',
-    '<button type="button" class="plain" data-take="csv">Numbers of this note, CSV</button>',
-    '<button type="button" class="plain" data-take="json">Numbers of this note, JSON</button></div>',
-    '<p role="status"></p><label hidden>What was copied <textarea readonly rows="12"></textarea></label>',
+    files === undefined
+      ? ''
+      : `<button type="button" class="plain" data-take="csv">${files.of}, CSV</button><button type="button" class="plain" data-take="json">${files.of}, JSON</button>`,
+    '</div><p role="status"></p><label hidden>What was copied <textarea readonly rows="12"></textarea></label>',
   ].join('')
   card.querySelector(':scope > .try-bar')?.before(place)
   place.addEventListener('click', ({ target }) => {
@@ -40,9 +69,8 @@ export async function toggleTake(card: HTMLElement): Promise<boolean> {
       target instanceof Element
         ? target.closest<HTMLElement>('[data-take]')?.dataset.take
         : undefined
-    if (what === 'text' || what === 'mdx')
-      void copy(place, what === 'text' ? textOf(id, one) : mdxOf(id, one))
-    else if (what === 'csv' || what === 'json') download(what, one)
+    if (what === 'text' || what === 'mdx') void copy(place, what === 'text' ? text() : mdx())
+    else if (what === 'csv' || what === 'json') files?.save(what)
   })
   return true
 }
@@ -87,16 +115,23 @@ async function copy(place: HTMLElement, text: string): Promise<void> {
 
 function download(kind: 'csv' | 'json', one: Reader): void {
   const { ctx, page, calculators } = one.engine
+  // A block's own page has just what the block rests on.
+  const here = ({ note }: { readonly note: string }): boolean =>
+    page.block !== undefined || note === page.page
   const published = {
     ...ctx.published,
-    numbers: ctx.published.numbers.filter(({ note }) => note === page.page),
-    blocks: ctx.published.blocks.filter(({ note }) => note === page.page),
+    numbers: ctx.published.numbers.filter(here),
+    blocks: ctx.published.blocks.filter(here),
   }
   const text =
     kind === 'csv'
       ? byteOrderMark + csvText(published, ctx.builder?.published, calculators)
       : jsonText(published, whoseNow(one))
-  save(text, kind === 'csv' ? 'text/csv' : 'application/json', `${page.page}.${kind}`)
+  save(
+    text,
+    kind === 'csv' ? 'text/csv' : 'application/json',
+    `${(page.block ?? page.page).replace('/', '-')}.${kind}`,
+  )
 }
 
 /** Hands the reader a file. */

@@ -33,7 +33,9 @@ export function targetOf(id: string, ctx: CardContext): Target | undefined {
   const input = blockInput(id)
   const block = input && ctx.block(input.block)
   const calculator = block && ctx.calculator(block.calculator)
-  const field = input && calculator?.inputs[input.key]
+  // A link may name what every object has, such as `constructor`.
+  const isInput = input && calculator && Object.hasOwn(calculator.inputs, input.key)
+  const field = isInput === true ? calculator.inputs[input.key] : undefined
   if (input === undefined || block === undefined || field === undefined) return undefined
   const texts = textsOf(block, { [input.key]: field }, (one) => ctx.number(one))
   return {

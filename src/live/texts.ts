@@ -14,8 +14,9 @@ function textOf(given: Given | undefined, lookup: Lookup): string {
   if (given?.type !== 'number') return ''
   const number = lookup(given.id)
   if (number === undefined || number.value === null) return ''
-  return (number.typed ?? number.shown).replace(/[\u00a0\u202f]/g, (sign) =>
-    sign === '\u00a0' ? ' ' : '',
+  // As it would be typed, so that a field left alone is no figure of the reader's.
+  return (number.typed ?? number.shown).replace(/[\u00a0\u202f\u2212]/g, (sign) =>
+    sign === '\u00a0' ? ' ' : sign === '\u2212' ? '-' : '',
   )
 }
 

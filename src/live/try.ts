@@ -7,12 +7,12 @@ import type { Calculator } from '../../calculators/define.ts'
 import { contextOf } from '../card/context.ts'
 import { verdictName, verdictWords } from '../card/words.ts'
 import type { PublishedBlock } from '../ledger/published.ts'
-import { isHalfTyped, joined } from './field.ts'
-import { formHtml, listHtml } from './form.ts'
+import { halfTypedIn, pressRow, readForm, showSaid, tell } from './controls.ts'
+import { formHtml } from './form.ts'
 import { judge } from './judge.ts'
 import { ownFigures, type Figure } from './own.ts'
 import { reader, type Reader } from './reader.ts'
-import { textsOf, type Row, type Texts } from './texts.ts'
+import { textsOf, type Texts } from './texts.ts'
 
 /** A wrong entry is told after this long without a key. */
 const patience = 700
@@ -132,26 +132,8 @@ function openForm(
     form.querySelector<HTMLElement>('button[type=reset]')?.focus()
   })
   form.addEventListener('click', (event) => {
-    const target =
-      event.target instanceof Element
-        ? event.target.closest<HTMLElement>('[data-add], [data-remove]')
-        : null
-    const key = target?.dataset.add ?? target?.dataset.remove
-    if (target === null || key === undefined) return
-    const texts = readForm(form, calculator)[key]
-    const rows = typeof texts === 'object' ? [...texts] : []
-    if (target.dataset.add === undefined) rows.splice(Number(target.dataset.row), 1)
-    else rows.push({})
-    const list = form.querySelector(`[data-list="${CSS.escape(key)}"]`)
-    if (list === null) return
-    list.innerHTML = listHtml(key, calculator.inputs, rows, prefix)
-    const groups = [...list.querySelectorAll('.try-row')]
-    const next =
-      target.dataset.add === undefined
-        ? list.querySelector<HTMLElement>('[data-add]')
-        : groups.at(-1)?.querySelector<HTMLElement>('input, select')
-    next?.focus()
-    if (target.dataset.add === undefined) run(true)
+    // A row taken away counts, a new one has nothing yet.
+    if (pressRow(event, form, calculator, prefix) === 'removed') run(true)
   })
   // Changed elsewhere: in a number of the text, in the strip, in another tab.
   one.follow(() => {
@@ -173,48 +155,4 @@ function filledIn({ id, given }: PublishedBlock, one: Reader): ReadonlySet<strin
       : [],
   )
   return new Set([...byBuilder, ...mine])
-}
-
-/** The control with the focus, when what stands in it is not yet a number. */
-function halfTypedIn(form: HTMLFormElement): string | undefined {
-  const control = document.activeElement
-  const isOne = control instanceof HTMLInputElement && form.contains(control)
-  return isOne && control.inputMode !== '' && isHalfTyped(control.value) ? control.name : undefined
-}
-
-function readForm(form: HTMLFormElement, calculator: Calculator): Texts {
-  const data = new FormData(form)
-  const plain = (name: string): string => {
-    const value = data.get(name)
-    return typeof value === 'string' ? value.trim() : ''
-  }
-  const text = (name: string): string => joined(plain(name), plain(`${name}:unit`))
-  return Object.fromEntries(
-    Object.entries(calculator.inputs).map(([key, field]): [string, Texts[string]] => {
-      if (field.type !== 'list') return [key, text(key)]
-      const many = form.querySelectorAll(`[data-list="${CSS.escape(key)}"] .try-row`).length
-      const rows = Array.from({ length: many }, (_, index): Row =>
-        Object.fromEntries(
-          Object.keys(field.fields).map((column) => [column, text(`${key}.${index}.${column}`)]),
-        ),
-      )
-      return [key, rows]
-    }),
-  )
-}
-
-function showSaid(form: HTMLFormElement, said: ReturnType<typeof judge>): void {
-  for (const control of form.querySelectorAll<HTMLElement>('[aria-describedby]')) {
-    const one = said.get(control.getAttribute('name') ?? '')
-    if (one?.level === 'error') control.setAttribute('aria-invalid', 'true')
-    else control.removeAttribute('aria-invalid')
-    const place = form.querySelector(`#${CSS.escape(`${control.id}-said`)}`)
-    if (place !== null && place.textContent !== (one?.text ?? ''))
-      place.textContent = one?.text ?? ''
-  }
-}
-
-function tell(form: HTMLFormElement, text: string): void {
-  const status = form.querySelector('.try-status')
-  if (status !== null && status.textContent !== text) status.textContent = text
 }

@@ -24,7 +24,8 @@ export function showUnits(systems: readonly UnitSystem[] | undefined): void {
   written.clear()
   if (systems === undefined) return
   for (const data of document.querySelectorAll<HTMLDataElement>('data.number[data-number]'))
-    showNumber(data, systems)
+    // What is worked here is written in the chosen units at once.
+    if (data.closest('work-alone') === null) showNumber(data, systems)
 }
 
 function rewrite(element: Element, html: string): void {

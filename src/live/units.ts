@@ -7,9 +7,10 @@
  * page loads this file, so it is short.
  */
 import type { UnitSystem } from '../ledger/published.ts'
+import { basePath } from './base.ts'
 
 const root = document.documentElement
-const key = `worked-notes units ${root.dataset.base ?? '/'}`
+const key = `worked-notes units ${basePath()}`
 
 /** The builder's systems: `us metric`. */
 const site = (): string => root.dataset.systems ?? ''

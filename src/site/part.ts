@@ -10,10 +10,16 @@ import type { Published, PublishedNumber } from '../ledger/published.ts'
 
 export function partOf(published: Published, slug: string, shown: readonly string[]): Published {
   const lookup = lookupOf(published)
+  const own = [...lookup.blocksOf(slug), ...lookup.numbersOf(slug)].map(({ id }) => id)
+  return partBelow(published, slug, [...shown, ...own])
+}
+
+/** The same for these numbers and blocks alone. */
+export function partBelow(published: Published, slug: string, ids: readonly string[]): Published {
+  const lookup = lookupOf(published)
   const seen = new Set<string>()
   const blocks = new Set<string>()
-  const queue = [...shown, ...lookup.blocksOf(slug).map(({ id }) => id)]
-  queue.push(...lookup.numbersOf(slug).map(({ id }) => id))
+  const queue = [...ids]
   for (let id = queue.pop(); id !== undefined; id = queue.pop()) {
     if (seen.has(id)) continue
     seen.add(id)
@@ -35,7 +41,8 @@ export function partOf(published: Published, slug: string, shown: readonly strin
   const kept = [...numbers.values()]
   const notes = new Set([slug, ...kept.map(({ note }) => note)])
   return {
-    ...published,
+    format: published.format,
+    site: published.site,
     notes: published.notes.filter((note) => notes.has(note.slug)),
     numbers: kept.sort(byId),
     blocks: [...blocks].flatMap((id) => lookup.blocks.get(id) ?? []).sort(byId),

@@ -49,6 +49,23 @@ describe('verify', () => {
     ['the list of calculators', 'calculators/index.html', /<p class="tally">.*?<\/p>/],
     ['the count of numbers', 'numbers/index.html', /<p>\d+ numbers? .*?<\/p>/],
     ['a standard table', 'tables/boat-ampacity/index.html', /<tbody>.*?<\/tbody>/],
+    ['the head of a block’s page', 'notes/loop/pump/index.html', /<p class="over">.*?<\/h1>/],
+    [
+      'what a block rests on',
+      'notes/loop/pump/index.html',
+      /<table class="ledger origins">.*?<\/table>/,
+    ],
+    ['the card on its page', 'notes/loop/pump/index.html', /<article class="card.*?<\/article>/],
+    [
+      'what a block’s page hands out',
+      'notes/loop/pump/index.html',
+      /(?<=id="Page-figures">).*?(?=<\/script>)/,
+    ],
+    [
+      'what a calculator’s form starts from',
+      'calculators/pump-and-loop/index.html',
+      /(?<=id="Calculator-figures">).*?(?=<\/script>)/,
+    ],
     ['the numbers handed to a page', 'notes/loop/numbers.json', /"numbers": \[[^]*\]/],
   ])('finds a digit altered in %s', async (_, file, pattern) => {
     const text = pages.get(file) ?? ''

@@ -32,12 +32,15 @@ const kinds = [
   'stories',
   'table of all numbers',
   'values',
+  'figures for the reader’s browser',
 ] as const
 type PageKind = (typeof kinds)[number]
 
 /** Which kind of place a text is in, by the elements round it. */
 function kindOf(file: string, path: readonly Element[]): PageKind | undefined {
   const inside = (is: (element: Element) => boolean): boolean => path.some(is)
+  if (inside((one) => attributeOf(one, 'id') === 'Page-figures'))
+    return 'figures for the reader’s browser'
   if (inside((one) => attributeOf(one, 'data-card') !== undefined)) {
     if (inside(({ tagName }) => tagName === 'text' || tagName === 'figure' || tagName === 'svg'))
       return 'drawings'

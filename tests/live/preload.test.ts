@@ -7,16 +7,16 @@ type Preload = (load: () => Promise<unknown>, parts?: readonly string[]) => Prom
 
 const isPreload = (value: unknown): value is Preload => typeof value === 'function'
 
-function codeFor(base: string, id = '\0vite/preload-helper.js'): string | undefined {
-  const { configResolved, load } = leanPreload()
-  if (typeof configResolved !== 'function' || typeof load !== 'function') throw new Error('no hook')
-  Reflect.apply(configResolved, undefined, [{ base }])
+function codeFor(id = '\0vite/preload-helper.js'): string | undefined {
+  const { load } = leanPreload()
+  if (typeof load !== 'function') throw new Error('no hook')
   const code: unknown = Reflect.apply(load, undefined, [id])
   return typeof code === 'string' ? code : undefined
 }
 
-async function preloadFor(base: string): Promise<Preload> {
-  const code = codeFor(base) ?? ''
+/** `at`: where the part lies that the few lines are in. */
+async function preloadFor(at: string): Promise<Preload> {
+  const code = (codeFor() ?? '').replace('import.meta.url', JSON.stringify(at))
   const module: unknown = await import(`data:text/javascript,${encodeURIComponent(code)}`)
   const preload: unknown = Reflect.get(Object(module), '__vitePreload')
   if (!isPreload(preload)) throw new Error('no function')
@@ -33,19 +33,22 @@ const links = (): (string | null)[] =>
   )
 
 it.each(['/', '/kit/'])('fetches parts below %s and gives what is loaded', async (base) => {
-  const preload = await preloadFor(base)
+  const preload = await preloadFor(`https://site.example${base}_astro/start.js`)
   expect(await preload(() => Promise.resolve('there'), ['_astro/a.js', '_astro/b.js'])).toBe(
     'there',
   )
-  expect(links()).toEqual([`${base}_astro/a.js`, `${base}_astro/b.js`])
+  expect(links()).toEqual([
+    `https://site.example${base}_astro/a.js`,
+    `https://site.example${base}_astro/b.js`,
+  ])
 })
 
 it('fetches nothing where there are no parts, and passes a failure on', async () => {
-  const preload = await preloadFor('/')
+  const preload = await preloadFor('https://site.example/_astro/start.js')
   await expect(preload(() => Promise.reject(new Error('gone')))).rejects.toThrow('gone')
   expect(links()).toEqual([])
 })
 
 it('leaves every other module alone', () => {
-  expect(codeFor('/', '/src/live/units.ts')).toBeUndefined()
+  expect(codeFor('/src/live/units.ts')).toBeUndefined()
 })

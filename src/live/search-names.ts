@@ -1,0 +1,36 @@
+/**
+ * Which names fit what was asked. In: the names of the site, the words typed. Out: those in which every
+ * word begins a word, the closest first.
+ */
+export type Name = readonly [label: string, value: string, path: string, note: string]
+
+const wordsOf = (text: string): string[] =>
+  text
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/\p{M}/gu, '')
+    .split(/[^\p{L}\p{N}.]+/u)
+    .filter((word) => word !== '')
+
+export function rankNames(names: readonly Name[], asked: string): readonly Name[] {
+  const wanted = wordsOf(asked)
+  if (wanted.length === 0) return []
+  return names
+    .map((name, index) => ({ name, index, score: scoreOf(name, wanted) }))
+    .filter(({ score }) => score > 0)
+    .sort((a, b) => b.score - a.score || a.index - b.index)
+    .map(({ name }) => name)
+}
+
+/** 0: one of the words is not there. */
+function scoreOf([label, value]: Name, wanted: readonly string[]): number {
+  const words = wordsOf(label)
+  const all = [...words, ...wordsOf(value)]
+  let score = 1
+  for (const word of wanted) {
+    if (all.includes(word)) score += 2
+    else if (all.some((one) => one.startsWith(word))) score += 1
+    else return 0
+  }
+  return score + (words.length === wanted.length ? 1 : 0)
+}
