@@ -7,6 +7,7 @@
  * sources differ by up to 12 % in viscosity, 4 % in specific heat and 2.5 K in freezing point, so a
  * result names its source. Outside a fit's range, frozen or above 100 °C: undefined.
  */
+import * as elementary from './elementary.ts'
 import { fits, type Fit } from './glycol-fits.ts'
 
 export type Glycol = 'ethylene-glycol' | 'propylene-glycol'
@@ -88,8 +89,8 @@ export function freezingPoint({ kind, strength, basis }: Coolant): number | unde
   const at = (x: number): number => polynomial(fits[kind][basis], 'freezing', x)
   if (basis === 'mass') return Math.min(iceMelts, at(strength))
   return strength >= weakestByVolume
-    ? Math.exp(at(strength))
-    : iceMelts + ((Math.exp(at(weakestByVolume)) - iceMelts) * strength) / weakestByVolume
+    ? elementary.exp(at(strength))
+    : iceMelts + ((elementary.exp(at(weakestByVolume)) - iceMelts) * strength) / weakestByVolume
 }
 
 /** The fit that holds for a strength. */
@@ -110,7 +111,7 @@ export function propertiesOf(coolant: Coolant, temperature: number): Properties 
   return {
     density: of('density'),
     specificHeat: of('specificHeat'),
-    viscosity: Math.exp(of('viscosity')),
+    viscosity: elementary.exp(of('viscosity')),
   }
 }
 

@@ -7,6 +7,7 @@
  * 0.011 off. `undefined` where it does not hold: the effectiveness belongs to Cmin, never to the air
  * as such.
  */
+import * as elementary from './elementary.ts'
 import { findRoot } from './solve.ts'
 
 /** Above this the factor e^−NTU leaves the number range; no radiator comes near it. */
@@ -18,13 +19,13 @@ export function crossflowEffectiveness(ntu: number, ratio: number): number | und
   if (!(ntu >= 0 && ntu <= mostTransferUnits && ratio >= 0 && ratio <= 1)) return undefined
   if (ntu === 0) return 0
   // Below this the ratio changes nothing in nine digits, and the sum would divide nothing by nothing.
-  if (ratio < 1e-9) return -Math.expm1(-ntu)
+  if (ratio < 1e-9) return -elementary.expm1(-ntu)
   const small = ratio * ntu
   // Each tail is 1 − e^−a Σ aᵐ/m!, shortened by one Poisson term a step.
-  let termOf = Math.exp(-ntu)
-  let termOfSmall = Math.exp(-small)
-  let tail = -Math.expm1(-ntu)
-  let tailOfSmall = -Math.expm1(-small)
+  let termOf = elementary.exp(-ntu)
+  let termOfSmall = elementary.exp(-small)
+  let tail = -elementary.expm1(-ntu)
+  let tailOfSmall = -elementary.expm1(-small)
   let sum = 0
   for (let n = 1; n < 5 * mostTransferUnits; n += 1) {
     const step = tail * tailOfSmall

@@ -8,6 +8,7 @@
  * Sources: Hagen-Poiseuille; Colebrook (1939) as in Crane TP-410 and any handbook of fluid mechanics.
  * The end of steady laminar flow at 2040: measured in a long smooth pipe (Science 333, 2011).
  */
+import * as elementary from './elementary.ts'
 
 export const laminarUpTo = 2040
 export const turbulentFrom = 4000
@@ -29,7 +30,7 @@ export function colebrook(reynolds: number, roughness: number): number | undefin
   let y = start
   for (let count = 0; count < mostSteps; count++) {
     const sum = rough + y
-    const step = (y + Math.log(sum / scale)) / (1 + sum)
+    const step = (y + elementary.log(sum / scale)) / (1 + sum)
     y -= (sum * step * (1 + sum + step / 2)) / (1 + sum + step * (1 + step / 3))
     if (!(y > 0)) return undefined
     if (Math.abs(step) <= closeEnough) return (Math.LN10 / 2 / y) ** 2

@@ -5,6 +5,7 @@
  * A start surge is held against the *shortest* time a fuse may take, a fault against the longest:
  * two fuses of one rating may differ a thousandfold at 135 %.
  */
+import * as elementary from './elementary.ts'
 import { logLog } from './log-log.ts'
 import { bladeRatings } from './tables/blade-fuse-ratings.ts'
 import { bladeTimeRows } from './tables/blade-fuse-times.ts'
@@ -45,7 +46,7 @@ const longest: Readonly<Record<BladeStyle, Times>> = {
 export function shortestOpening(multiple: number): number {
   if (multiple < listedFrom) {
     // Infinity where the multiple is carried for ever.
-    const warming = (m: number) => -Math.log1p(-Math.min((carriedMultiple / m) ** 2, 1))
+    const warming = (m: number) => -elementary.log1p(-Math.min((carriedMultiple / m) ** 2, 1))
     return (listedTime * warming(multiple)) / warming(listedFrom)
   }
   return logLog(shortest, multiple) ?? 0

@@ -4,6 +4,8 @@
  * In: points in rising x, all above zero, and an x. Out: the y on the line, exact at the points;
  * undefined outside the table, where nothing is known.
  */
+import * as elementary from './elementary.ts'
+
 export function logLog(
   points: readonly (readonly [x: number, y: number])[],
   x: number,
@@ -13,6 +15,6 @@ export function logLog(
   if (!above || above[0] === x) return above?.[1]
   const below = points[next - 1]
   if (!below) return undefined
-  const slope = Math.log(above[1] / below[1]) / Math.log(above[0] / below[0])
+  const slope = elementary.log(above[1] / below[1]) / elementary.log(above[0] / below[0])
   return below[1] * (x / below[0]) ** slope
 }

@@ -5,6 +5,7 @@
  * rating, what is in hand, the drop. The fuse protects the wire: it is found between what the motor
  * draws and what the wire carries, and never made larger for the start.
  */
+import * as elementary from '../elementary.ts'
 import { defineCalculator } from '../define.ts'
 import type { Finding, Say } from '../define.ts'
 import {
@@ -534,9 +535,11 @@ export const motorCircuit = defineCalculator({
       output.largestFuse ??
       ratingsBetween(input.style, input.running / input.loading, Infinity)[0] ??
       bladeRatings[input.style][0]
-    const low = Math.log(1.11)
-    const high = Math.log(6)
-    const multiples = Array.from({ length: 41 }, (_, i) => Math.exp(low + ((high - low) * i) / 40))
+    const low = elementary.log(1.11)
+    const high = elementary.log(6)
+    const multiples = Array.from({ length: 41 }, (_, i) =>
+      elementary.exp(low + ((high - low) * i) / 40),
+    )
     return {
       title: 'Start surge against the fuse',
       x: { label: 'Current', of: 'current', units: ['A', 'A'], scale: 'log' },

@@ -6,6 +6,7 @@
  * conductance to them. Each stage has a closed form, so nothing is stepped. One lump means one
  * temperature: a chip or a winding is hotter than the lump, and Bi ≥ 0.1 means the lump is not one.
  */
+import * as elementary from '../elementary.ts'
 import { defineCalculator, type InputValues, type Level } from '../define.ts'
 
 /** K below the limit; common practice. */
@@ -154,8 +155,8 @@ interface Stage {
 }
 
 /** (1 − e^−x) / x and −ln(1 − x) / x, both 1 at nothing: no conductance is a straight line. */
-const fading = (x: number) => (x === 0 ? 1 : -Math.expm1(-x) / x)
-const stretched = (x: number) => (x === 0 ? 1 : -Math.log1p(-x) / x)
+const fading = (x: number) => (x === 0 ? 1 : -elementary.expm1(-x) / x)
+const stretched = (x: number) => (x === 0 ? 1 : -elementary.log1p(-x) / x)
 
 const net = ({ heat, conductance, around }: Row, from: number) =>
   heat - conductance * (from - around)

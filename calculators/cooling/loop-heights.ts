@@ -6,6 +6,7 @@
  * stance in which the heights were taken. The body turns as a whole (cosine and sine, no small-angle
  * short cut). Points stand in the order in which the coolant runs.
  */
+import * as elementary from '../elementary.ts'
 import { defineCalculator } from '../define.ts'
 import type { InputValues, NumberOutput } from '../define.ts'
 import type { Series } from '../plot.ts'
@@ -134,7 +135,7 @@ interface Attitude {
 }
 
 function rideAngle(input: Inputs): number {
-  return Math.asin(
+  return elementary.asin(
     Math.max(-1, Math.min(1, (input.rearChange - input.frontChange) / input.wheelbase)),
   )
 }
@@ -142,7 +143,7 @@ function rideAngle(input: Inputs): number {
 /** Ride height comes first. */
 function attitudes(input: Inputs): readonly Attitude[] {
   const ride = rideAngle(input)
-  const slope = Math.atan(input.slope)
+  const slope = elementary.atan(input.slope)
   return [
     { name: 'at ride height', tailUp: ride, lean: 0 },
     { name: 'parked nose-up', tailUp: ride - slope, lean: 0 },
@@ -158,8 +159,8 @@ export function heightAt(
   tailUp: number,
   lean: number,
 ): number {
-  const across = (point.y ?? 0) * Math.sin(lean) + point.z * Math.cos(lean)
-  return point.x * Math.sin(tailUp) + across * Math.cos(tailUp)
+  const across = (point.y ?? 0) * elementary.sin(lean) + point.z * elementary.cos(lean)
+  return point.x * elementary.sin(tailUp) + across * elementary.cos(tailUp)
 }
 
 interface Margin {
@@ -291,7 +292,7 @@ export const loopHeights = defineCalculator({
   compute(input) {
     const { tank, overall, level, pump, levelPump } = worked(input)
     const ride = rideAngle(input)
-    const slope = Math.atan(input.slope)
+    const slope = elementary.atan(input.slope)
     const margins = tank === undefined ? [] : marginsBelow(tank, input)
     const others = input.points.filter((point) => point !== tank)
     const open = crests(input).filter(({ bleed }) => bleed !== 'yes')
@@ -415,7 +416,7 @@ export const loopHeights = defineCalculator({
     const attitude = attitudes(input).find(({ name }) => name === overall.attitude)
     const { tailUp, lean } = attitude ?? { tailUp: 0, lean: 0 }
     const line = (point: Point) =>
-      `${point.name}: z′ = x sin θ + (y sin φ + z cos φ) cos θ = ${say(point.x, 'm')} × ${say(Math.sin(tailUp), '', 4)} + (${say(point.y ?? 0, 'mm')} × ${say(Math.sin(lean), '')} + ${say(point.z, 'mm')} × ${say(Math.cos(lean), '', 4)}) × ${say(Math.cos(tailUp), '', 4)} = ${say(heightAt(point, tailUp, lean), 'mm', 4)}`
+      `${point.name}: z′ = x sin θ + (y sin φ + z cos φ) cos θ = ${say(point.x, 'm')} × ${say(elementary.sin(tailUp), '', 4)} + (${say(point.y ?? 0, 'mm')} × ${say(elementary.sin(lean), '')} + ${say(point.z, 'mm')} × ${say(elementary.cos(lean), '', 4)}) × ${say(elementary.cos(tailUp), '', 4)} = ${say(heightAt(point, tailUp, lean), 'mm', 4)}`
     return [
       first,
       `Worst ${overall.attitude}: θ = ${say(tailUp, '°')}, φ = ${say(lean, '°')}`,
@@ -428,8 +429,8 @@ export const loopHeights = defineCalculator({
     const ride = rideAngle(input)
     const tank = onlyTank(input)
     const turned = ({ x, z }: Point): readonly [number, number] => [
-      x * Math.cos(ride) - z * Math.sin(ride),
-      input.frontChange + x * Math.sin(ride) + z * Math.cos(ride),
+      x * elementary.cos(ride) - z * elementary.sin(ride),
+      input.frontChange + x * elementary.sin(ride) + z * elementary.cos(ride),
     ]
     const loop = (place: (point: Point) => readonly [number, number]): Series['points'] =>
       [...input.points, ...input.points.slice(0, 1)].map(place)

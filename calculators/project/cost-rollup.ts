@@ -4,6 +4,7 @@
  * In: items with phase and status in US$, what is set aside, energy and range. Out: sums. Money set
  * aside is held against what is still to be paid, because what is paid cannot surprise any more.
  */
+import * as elementary from '../elementary.ts'
 import { defineCalculator, type Finding, type InputValues, type Say } from '../define.ts'
 import { eitherWay } from '../either-way.ts'
 
@@ -121,7 +122,7 @@ const dollars = (label: string, symbol: string) =>
 
 /** Whole dollars from 100 up, three figures below. */
 const whole = (say: Say) => (value: number | undefined) =>
-  say(value, 'US$', Math.max(3, Math.floor(Math.log10(Math.abs(value ?? 0) || 1)) + 1))
+  say(value, 'US$', Math.max(3, Math.floor(elementary.log10(Math.abs(value ?? 0) || 1)) + 1))
 
 const phaseNames = Object.keys(phases) as readonly PhaseName[]
 

@@ -4,9 +4,10 @@
  * Smallest circle round n equal circles: proved best for 2 to 11, 12 and 13 best known. 19, 37 and 61
  * are full rings round one wire, as wires lie by themselves (19 could be squeezed into 4.86).
  */
+import * as elementary from '../elementary.ts'
 import type { Table } from './define.ts'
 
-const ring = (n: number) => 1 + 1 / Math.sin(Math.PI / n)
+const ring = (n: number) => 1 + 1 / elementary.sin(Math.PI / n)
 
 /** Bundle over wire; for a count between two rows the next one up is a bound. */
 export const bundleRows: readonly (readonly [count: number, ratio: number])[] = [

@@ -5,6 +5,7 @@
  * the drive. Out: their temperature on the way, when charging is allowed, what current a cold start
  * allows. Warm cells discharge in the frost; they must not be charged, and regenerating is charging.
  */
+import * as elementary from '../elementary.ts'
 import { cellsInParallel, cellsInSeries } from '../cell-fields.ts'
 import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
@@ -56,7 +57,7 @@ interface Box {
 function stepped(box: Box, from: number, time: number): number {
   const on = (heat: number, over: number) => {
     const z = (-over * box.loss) / box.capacity
-    const shrink = z === 0 ? 1 : Math.expm1(z) / z
+    const shrink = z === 0 ? 1 : elementary.expm1(z) / z
     return from + ((heat - box.loss * (from - box.air)) * over * shrink) / box.capacity
   }
   return on(box.heat(on(box.heat(from), time / 2)), time)

@@ -5,6 +5,7 @@
  * the step that is left at closing and the current it drives. Anything that draws from the capacitor
  * while it charges holds its voltage down: with 60 Ω behind 47 Ω it stays at 56 % for ever.
  */
+import * as elementary from '../elementary.ts'
 import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
 
@@ -40,14 +41,15 @@ function charging({ voltage, capacitance, resistor, load }: Circuit) {
   return {
     tau,
     final,
-    at: (time: number) => final * -Math.expm1(-time / tau),
+    at: (time: number) => final * -elementary.expm1(-time / tau),
     /** s to this share of the pack voltage; undefined when it is never reached. */
-    until: (wanted: number) => (wanted >= share ? undefined : -tau * Math.log1p(-wanted / share)),
+    until: (wanted: number) =>
+      wanted >= share ? undefined : -tau * elementary.log1p(-wanted / share),
     /** J turned to heat in the resistor up to a time. */
     heat: (time: number) => {
       const rest = voltage - final
-      const gone = -Math.expm1(-time / tau)
-      const squared = -Math.expm1((-2 * time) / tau) / 2
+      const gone = -elementary.expm1(-time / tau)
+      const squared = -elementary.expm1((-2 * time) / tau) / 2
       return (
         (rest ** 2 * time + 2 * rest * final * tau * gone + final ** 2 * tau * squared) / resistor
       )
@@ -376,7 +378,7 @@ export const preCharge = defineCalculator({
           ? undefined
           : input.dischargeResistor *
             input.capacitance *
-            Math.max(0, Math.log(input.voltage / touchVoltage)),
+            Math.max(0, elementary.log(input.voltage / touchVoltage)),
       energyLeft: (input.capacitance * Math.min(input.voltage, touchVoltage) ** 2) / 2,
     }
   },

@@ -5,6 +5,7 @@
  * kg, m/s, J, K, m³, Pa, N in and out. Vacuum is how far the pressure lies below the air's. Each full
  * stroke lets one servo volume of outside air in, which tank and servo then share.
  */
+import * as elementary from '../elementary.ts'
 import { gravity, standardPressure } from '../air.ts'
 import { defineCalculator } from '../define.ts'
 import type { InputValues, NumberOutput } from '../define.ts'
@@ -385,7 +386,10 @@ export const brakeEnergy = defineCalculator({
         : start < vacuumLeft
           ? 0
           : keep > 0
-            ? Math.min(Math.floor(Math.log(vacuumLeft / start) / Math.log(keep) + 1e-9), 99)
+            ? Math.min(
+                Math.floor(elementary.log(vacuumLeft / start) / elementary.log(keep) + 1e-9),
+                99,
+              )
             : 0
     const { frontForce, rearForce, parkForce } = input
     const weight = input.mass * gravity

@@ -4,6 +4,7 @@
  * N, N·m, W, rad/s, m, K in and out; grades as rise over run. Starting is a matter of peak torque in
  * the lowest gear, climbing of continuous power, and both of them of the laden mass with trailer.
  */
+import * as elementary from '../elementary.ts'
 import { axleRatio, gearRatio } from '../ratio-fields.ts'
 import { airDensity, gravity } from '../air.ts'
 import { defineCalculator } from '../define.ts'
@@ -247,10 +248,10 @@ const weightOf = (input: Inputs): number => input.mass * gravity
 
 /** What the road takes at a grade and a steady speed. */
 function resistance(grade: number, speed: number, input: Inputs): number {
-  const angle = Math.atan(grade)
-  const rolling = weightOf(input) * input.rollingResistance * Math.cos(angle)
+  const angle = elementary.atan(grade)
+  const rolling = weightOf(input) * input.rollingResistance * elementary.cos(angle)
   const drag = (densityOf(input) / 2) * input.dragArea * speed ** 2
-  return weightOf(input) * Math.sin(angle) + rolling + drag
+  return weightOf(input) * elementary.sin(angle) + rolling + drag
 }
 
 /** The grade that a force balances: sin θ + C cos θ = √(1 + C²) sin(θ + atan C). Steeper than 45° counts as 45°. */
@@ -258,7 +259,10 @@ function gradeFor(force: number, input: Inputs): number {
   const roll = input.rollingResistance
   const part = force / (weightOf(input) * Math.hypot(1, roll))
   if (part >= 1) return steepest
-  return Math.min(Math.tan(Math.asin(Math.max(part, -1)) - Math.atan(roll)), steepest)
+  return Math.min(
+    elementary.tan(elementary.asin(Math.max(part, -1)) - elementary.atan(roll)),
+    steepest,
+  )
 }
 
 const ratioOf = (gear: Gear, input: Inputs): number => gear.ratio * input.axleRatio
@@ -515,9 +519,9 @@ export const hillStart = defineCalculator({
   },
   working(input, output, say) {
     const lowest = shortestFirst(input)[0]
-    const angle = Math.atan(input.startGrade)
+    const angle = elementary.atan(input.startGrade)
     return [
-      `F_s = m g (sin θ + Crr cos θ) = ${say(weightOf(input), 'N', 4)} × (${say(Math.sin(angle), '', 4)} + ${say(input.rollingResistance, '')} × ${say(Math.cos(angle), '', 4)}) = ${say(output.startForce, 'N', 4)}`,
+      `F_s = m g (sin θ + Crr cos θ) = ${say(weightOf(input), 'N', 4)} × (${say(elementary.sin(angle), '', 4)} + ${say(input.rollingResistance, '')} × ${say(elementary.cos(angle), '', 4)}) = ${say(output.startForce, 'N', 4)}`,
       `T_s = F_s r / (i η_d) = ${say(output.startForce, 'N', 4)} × ${say(input.rollingRadius, 'm')} / (${say(lowest && ratioOf(lowest, input), '', 4)} × ${say(input.drivelineEfficiency, '%')}) = ${say(output.startTorque, 'N·m', 4)}`,
       `F_p = T_p i η_d / r = ${say(output.peakForce, 'N', 4)}, i_T = ${say(output.startLimit, '%')}`,
       `i_μ = ${say(output.gripLimit, '%')}`,

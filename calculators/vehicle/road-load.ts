@@ -5,6 +5,7 @@
  * Steady speed only: no acceleration, no stops, no energy won back downhill. The motor's continuous
  * rating is held against the *shaft*, the range against the *battery*.
  */
+import * as elementary from '../elementary.ts'
 import { airDensity, gravity } from '../air.ts'
 import { defineCalculator } from '../define.ts'
 
@@ -38,13 +39,13 @@ interface Road {
 }
 
 function at(speed: number, road: Road) {
-  const angle = Math.atan(road.grade ?? 0)
+  const angle = elementary.atan(road.grade ?? 0)
   const air = speed + (road.headwind ?? 0)
   const density = road.density ?? airDensity(road.airTemperature, road.altitude)
   const weight = road.mass * gravity
   const dragForce = (density / 2) * road.dragCoefficient * road.frontalArea * air * Math.abs(air)
-  const rollingForce = weight * road.rollingResistance * Math.cos(angle)
-  const gradeForce = weight * Math.sin(angle)
+  const rollingForce = weight * road.rollingResistance * elementary.cos(angle)
+  const gradeForce = weight * elementary.sin(angle)
   const force = dragForce + rollingForce + gradeForce
   const shaft = (Math.max(force, 0) * speed) / road.drivelineEfficiency
   const power = shaft / road.motorEfficiency + road.auxiliary
@@ -557,13 +558,13 @@ export const roadLoad = defineCalculator({
     ]
   },
   working(input, output, say) {
-    const angle = Math.atan(input.grade ?? 0)
+    const angle = elementary.atan(input.grade ?? 0)
     const air = input.speed + (input.headwind ?? 0)
     const weight = input.mass * gravity
     return [
       `F_air = ½ ρ Cd A (v + w)² = ½ × ${say(output.airDensity, 'kg/m³', 4)} × ${say(input.dragCoefficient, '')} × ${say(input.frontalArea, 'm²')} × (${say(air, 'm/s')})² = ${say(output.dragForce, 'N')}`,
-      `F_roll = m g Crr cos θ = ${say(weight, 'N', 4)} × ${say(input.rollingResistance, '')} × ${say(Math.cos(angle), '', 4)} = ${say(output.rollingForce, 'N')}`,
-      `F_grade = m g sin θ = ${say(weight, 'N', 4)} × ${say(Math.sin(angle), '')} = ${say(output.gradeForce, 'N')}`,
+      `F_roll = m g Crr cos θ = ${say(weight, 'N', 4)} × ${say(input.rollingResistance, '')} × ${say(elementary.cos(angle), '', 4)} = ${say(output.rollingForce, 'N')}`,
+      `F_grade = m g sin θ = ${say(weight, 'N', 4)} × ${say(elementary.sin(angle), '')} = ${say(output.gradeForce, 'N')}`,
       `F = ${say(output.force, 'N')}`,
       `P_m = F v / η_d = ${say(Math.max(output.force ?? 0, 0), 'N')} × ${say(input.speed, 'm/s')} / ${say(input.drivelineEfficiency, '')} = ${say(output.shaftPower, 'kW')}`,
       `P_b = P_m / η_m + P_aux = ${say(output.shaftPower, 'kW')} / ${say(input.motorEfficiency, '')} + ${say(input.auxiliary, 'W')} = ${say(output.batteryPower, 'kW')}`,

@@ -8,6 +8,7 @@ import type { PublishedBlock } from '../ledger/published.ts'
 import type { Makers } from './makers.ts'
 import { afterQuiet } from './quiet.ts'
 import { elementOf, elementsOf, morph } from './places.ts'
+import { steady } from './steady.ts'
 
 interface Card {
   readonly host: HTMLElement
@@ -44,12 +45,14 @@ export function cardsOf(root: ParentNode, makers: Makers): Cards {
   const sight = watch(cards, (card) => {
     const draw = waiting.get(card)
     waiting.delete(card)
-    draw?.()
+    if (draw !== undefined) steady(draw)
   })
   const drawWaiting = (): void => {
     const draws = [...waiting.values()]
     waiting.clear()
-    for (const draw of draws) draw()
+    steady(() => {
+      for (const draw of draws) draw()
+    })
   }
   const quiet = afterQuiet(drawWaiting)
 
@@ -66,7 +69,7 @@ export function cardsOf(root: ParentNode, makers: Makers): Cards {
             void makers.ready().then(() => {
               if (waiting.get(card) !== draw) return
               waiting.delete(card)
-              draw()
+              steady(draw)
             })
           }
         }

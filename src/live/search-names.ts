@@ -32,5 +32,7 @@ function scoreOf([label, value]: Name, wanted: readonly string[]): number {
     else if (all.some((one) => one.startsWith(word))) score += 1
     else return 0
   }
-  return score + (words.length === wanted.length ? 1 : 0)
+  // What stands behind the block’s title is what it is called itself.
+  const own = wordsOf(label.slice(label.lastIndexOf(': ') + 1))
+  return score + (own.length === wanted.length && own.every((one) => wanted.includes(one)) ? 2 : 0)
 }

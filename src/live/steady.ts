@@ -16,6 +16,8 @@ export function steady(write: () => void): void {
   write()
   follower?.()
   if (held === null || held === document.body || !held.isConnected) return
+  // Out of sight it holds nothing: the reader looks elsewhere.
+  if (before < 0 || before > innerHeight) return
   const moved = held.getBoundingClientRect().top - before
   if (Math.abs(moved) >= 0.5) scrollBy({ top: moved, behavior: 'instant' })
 }

@@ -58,6 +58,7 @@ function drawStrip(host: HTMLElement, started?: Reader): void {
   if (strip === null) return
   const { figures, kept } = ownFigures()
   const open = strip.querySelector('details')?.open === true
+  const held = strip.contains(document.activeElement)
   strip.hidden = figures.size === 0
   writePaper(figures)
   if (figures.size === 0) {
@@ -78,6 +79,8 @@ function drawStrip(host: HTMLElement, started?: Reader): void {
     '<p class="own-link" hidden><label>Whoever opens it is asked first. <input type="text" readonly></label></p>',
     '</details>',
   ].join('')
+  // What had the focus is not there any more.
+  if (held) strip.querySelector('summary')?.focus()
   if (started === undefined)
     void startedReader()?.then((known) => {
       if (known.refused.size > 0) drawStrip(host, known)

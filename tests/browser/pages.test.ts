@@ -15,7 +15,9 @@ afterAll(() => host.close())
 
 const kinds = (): string[] => {
   const all = [...host.site.pages.keys()].map((name) => name.replace(/index\.html$/, ''))
-  const notes = all.filter((path) => path.startsWith('notes/'))
+  const notes = all.filter((path) => /^notes\/[^/]+\/$/.test(path))
+  // Blocks by themselves are alike; their cards stand on the pages of the notes as well.
+  const blocks = all.filter((path) => /^notes\/[^/]+\/[^/]+\/$/.test(path)).slice(0, 2)
   const [longest] = all
     .filter((path) => /^calculators\/./.test(path))
     .sort(
@@ -24,7 +26,20 @@ const kinds = (): string[] => {
         (host.site.pages.get(`${a}index.html`)?.length ?? 0),
     )
   const [table = ''] = all.filter((path) => /^tables\/./.test(path))
-  return ['', '404.html', 'numbers/', 'calculators/', longest ?? '', 'tables/', table, ...notes]
+  return [
+    '',
+    '404.html',
+    'numbers/',
+    'parts/',
+    'open/',
+    'sources/',
+    'calculators/',
+    longest ?? '',
+    'tables/',
+    table,
+    ...blocks,
+    ...notes,
+  ]
 }
 
 describe.each(['light', 'dark'] as const)('in the %s', (colorScheme) => {
@@ -86,6 +101,39 @@ it('no page scrolls sideways at 360 pixels', async () => {
     }
   }
   expect(wrong).toEqual([])
+  await context.close()
+})
+
+it('no word of a card’s table breaks on the smallest phone', async () => {
+  const { page, context } = await opened(host, '', { viewport: { width: 320, height: 640 } })
+  const wrong: string[] = []
+  let seen = 0
+  for (const path of kinds().filter((name) => name.startsWith('notes/'))) {
+    await page.goto(host.address + path)
+    const { words, broken } = await page.evaluate(() => {
+      let words = 0
+      const broken: string[] = []
+      for (const cell of document.querySelectorAll('.card .rows :is(td, th)')) {
+        // The heads of tables whose rows stand by themselves are there for those who listen.
+        if (cell.closest('thead')?.clientHeight === 1) continue
+        const walker = document.createTreeWalker(cell, NodeFilter.SHOW_TEXT)
+        for (let text = walker.nextNode(); text !== null; text = walker.nextNode())
+          for (const { index, 0: word } of (text.textContent ?? '').matchAll(/\p{L}{2,12}/gu)) {
+            const range = document.createRange()
+            range.setStart(text, index)
+            range.setEnd(text, index + word.length)
+            const tops = [...range.getClientRects()].map(({ top }) => Math.round(top))
+            words += 1
+            if (new Set(tops).size > 1) broken.push(word)
+          }
+      }
+      return { words, broken }
+    })
+    seen += words
+    wrong.push(...broken.map((word) => `${path}: ${word}`))
+  }
+  expect(wrong).toEqual([])
+  expect(seen).toBeGreaterThan(100)
   await context.close()
 })
 

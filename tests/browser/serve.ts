@@ -22,6 +22,8 @@ const types: Readonly<Record<string, string>> = {
   '.js': 'text/javascript',
   '.json': 'application/json',
   '.svg': 'image/svg+xml',
+  '.avif': 'image/avif',
+  '.webp': 'image/webp',
 }
 
 export interface Served {
@@ -80,15 +82,25 @@ export interface Opened {
 }
 
 export async function opened(
-  { browser, address }: Served,
+  host: Served,
   path: string,
   options: BrowserContextOptions = {},
 ): Promise<Opened> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options })
+  const viewport = { width: 1280, height: 900 }
+  return openedIn(host, await host.browser.newContext({ viewport, ...options }), path)
+}
+
+/** The same in another tab of a reader who was here before. */
+export async function openedIn(
+  { address }: Served,
+  context: BrowserContext,
+  path: string,
+): Promise<Opened> {
+  context.setDefaultTimeout(10_000)
   const page = await context.newPage()
   const faults: string[] = []
   const scripts = new Map<string, number>()
-  await context.route('**/*', (route) => {
+  await page.route('**/*', (route) => {
     const url = route.request().url()
     if (url.startsWith(new URL(address).origin)) return route.continue()
     faults.push(`asked for ${url}`)
@@ -109,6 +121,8 @@ export async function opened(
           gzipSync(body, { level: 9 }).length,
         ),
       )
+      // The page was left before it came.
+      .catch(() => undefined)
   })
   await page.goto(address + path, { waitUntil: 'networkidle' })
   return { page, context, faults, scripts }
