@@ -22,6 +22,12 @@ export function differenceWords(difference: number): string {
   return formatQuantity(percent / 100, '%', { figures: 2 })
 }
 
+/** `Handbook, 3rd edition, table 4. Looked up for this kit.` */
+export function sourceText({ title, edition, at, trust }: Source): string {
+  const where = [title, edition, at].filter((text) => text !== undefined).join(', ')
+  return `${where}. ${trustWords[trust]}`
+}
+
 export const trustWords: Readonly<Record<Source['trust'], string>> = {
   read: 'Looked up for this kit.',
   recalled: 'Recalled, to be confirmed.',

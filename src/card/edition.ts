@@ -6,7 +6,18 @@
 import type { Published } from '../ledger/published.ts'
 import { lookupOf } from './lookup.ts'
 
+const known = new WeakMap<Published, Map<string, string>>()
+
+/** Asked for by each of a note's pages, and the same for all of them. */
 export function editionOf(published: Published, slug: string): string {
+  const editions = known.get(published) ?? new Map<string, string>()
+  known.set(published, editions)
+  const edition = editions.get(slug) ?? signOf(published, slug)
+  editions.set(slug, edition)
+  return edition
+}
+
+function signOf(published: Published, slug: string): string {
   const lookup = lookupOf(published)
   const numbers = lookup.numbersOf(slug).map(({ id, value, shown, now }) => [id, value, shown, now])
   const blocks = lookup

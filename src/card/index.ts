@@ -3,6 +3,7 @@
  * by the build, by the browser after a reader's change, and by `verify`.
  */
 export { blockHtml, type BlockOptions } from './block.ts'
+export { blockPage, type BlockPage } from './block-page.ts'
 export { type Mode } from './card.ts'
 export { contextOf, type CardContext, type ContextOptions } from './context.ts'
 export { editionOf } from './edition.ts'
@@ -16,19 +17,36 @@ export { dataHtml, numberHtml, storyHref, storyId, textOf, type NumberOptions } 
 export { calculatorItemHtml, outsideHtml, usesHtml } from './outside.ts'
 export { countsHtml, guessListHtml, noteItemHtml } from './note-list.ts'
 export { numberCountHtml, numberTableHtml } from './number-list.ts'
+export { marksHtml, pictureHtml } from './picture.ts'
+export { partHtml, partRowId } from './part.ts'
+export { costHtml, partCountHtml, partTablesHtml } from './part-list.ts'
 export { plotHtml } from './plot-table.ts'
 export { plotSvg } from './plot.ts'
-export { pageFiguresHtml, pageFiguresOf, type PageFigures } from './page-figures.ts'
+export { pageFiguresHtml, pageFiguresId, pageFiguresOf, type PageFigures } from './page-figures.ts'
 export { guessesOf, rootsOf } from './rests.ts'
 export { originHtml, placeHref, valueHtml } from './origin.ts'
+export { redirectsOf } from './redirect.ts'
+export { outsideLinksHtml, sourceTableHtml } from './source-list.ts'
+export { sheetName, sheetOf, sheetPath, type Sheet } from './sheet.ts'
 export { standardTableHtml, tableSourceText } from './standard-table.ts'
 export { storiesHtml } from './stories.ts'
 export { guessesIn, tallyHtml } from './tally.ts'
+export {
+  doneListHtml,
+  openCountHtml,
+  openSummaryHtml,
+  openTablesHtml,
+  taskBoxHtml,
+  taskEndHtml,
+  taskHtml,
+  tasksOf,
+} from './tasks.ts'
 export { stripText, titleBlockHtml } from './title-block.ts'
 export {
   capital,
   count,
   dateWords,
+  draftWords,
   howWords,
   isSum,
   kindWords,

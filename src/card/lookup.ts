@@ -8,6 +8,9 @@ import type {
   PublishedBlock,
   PublishedNote,
   PublishedNumber,
+  PublishedPart,
+  PublishedStep,
+  PublishedTask,
 } from '../ledger/published.ts'
 
 export interface Lookup {
@@ -20,6 +23,9 @@ export interface Lookup {
   replacedBy(id: string): PublishedNumber | undefined
   /** In the order of the ledger. */
   numbersOf(slug: string): readonly PublishedNumber[]
+  tasksOf(slug: string): readonly PublishedTask[]
+  stepsOf(slug: string): readonly PublishedStep[]
+  part(id: string): PublishedPart | undefined
   /** In the order of the note. */
   blocksOf(slug: string): readonly PublishedBlock[]
   usesOf(calculator: string): readonly PublishedBlock[]
@@ -48,6 +54,9 @@ function lookup(published: Published): Lookup {
   const blocksOf = Map.groupBy(inOrder, ({ note }) => note)
   const numbersIn = Map.groupBy(published.numbers, ({ block }) => block ?? '')
   const usesOf = Map.groupBy(published.blocks, ({ calculator }) => calculator)
+  const tasksOf = Map.groupBy(published.tasks ?? [], ({ note }) => note)
+  const stepsOf = Map.groupBy(published.steps ?? [], ({ note }) => note)
+  const parts = new Map((published.parts ?? []).map((part) => [part.id, part]))
   return {
     numbers: new Map(published.numbers.map((number) => [number.id, number])),
     blocks: new Map(published.blocks.map((block) => [block.id, block])),
@@ -55,6 +64,9 @@ function lookup(published: Published): Lookup {
     replacing: (id) => later.get(id) ?? [],
     replacedBy: (id) => latest.get(id),
     numbersOf: (slug) => numbersOf.get(slug) ?? [],
+    tasksOf: (slug) => tasksOf.get(slug) ?? [],
+    stepsOf: (slug) => stepsOf.get(slug) ?? [],
+    part: (id) => parts.get(id),
     blocksOf: (slug) => blocksOf.get(slug) ?? [],
     usesOf: (calculator) => usesOf.get(calculator) ?? [],
     numbersIn: (block) => numbersIn.get(block) ?? [],

@@ -5,13 +5,13 @@ import { sentenceHtml } from './firm.ts'
 import { escape } from './html.ts'
 import { numberHtml } from './number.ts'
 import { guessesIn, openWords, tallyHtml, usualWords } from './tally.ts'
-import { capital, count, dateWords, labelOf, statusWords } from './words.ts'
+import { capital, count, dateWords, draftWords, labelOf, statusWords } from './words.ts'
 
 export function noteItemHtml(note: PublishedNote, ctx: CardContext): string {
   const changed = note.changed === undefined ? '' : `; last changed ${dateWords(note.changed)}`
   return [
     `<li><p class="title"><a href="${escape(ctx.href(`/notes/${note.slug}/`))}">${escape(note.title)}</a></p>`,
-    `<p class="over">${capital(statusWords[note.status])}, ${dateWords(note.date)}${changed}</p>`,
+    `<p class="over">${note.draft === true ? `<strong class="draft">${draftWords}</strong> ` : ''}${capital(statusWords[note.status])}, ${dateWords(note.date)}${changed}</p>`,
     note.summary === undefined ? '' : `<p>${sentenceHtml(note.summary)}</p>`,
     `${tallyHtml(note.slug, ctx)}</li>`,
   ].join('')

@@ -4,6 +4,7 @@
  */
 import type { Expression, PublishedNumber } from '../ledger/published.ts'
 import { fromSI, toSI } from '../quantity/index.ts'
+import { receiptKey } from '../ledger/money.ts'
 import type { CardContext } from './context.ts'
 import { firm, sentenceHtml } from './firm.ts'
 import { attribute, escape } from './html.ts'
@@ -34,7 +35,7 @@ export function expressionText(expression: Expression, ctx: CardContext): string
 }
 
 /** The number that stands for `id` today. */
-function inForce(id: string, ctx: CardContext): PublishedNumber | undefined {
+export function inForce(id: string, ctx: CardContext): PublishedNumber | undefined {
   const seen = new Set<string>()
   let now = ctx.number(id)
   while (now !== undefined && !seen.has(now.id)) {
@@ -84,6 +85,8 @@ function sourceHtml(number: PublishedNumber): string {
 function measuredHtml(number: PublishedNumber): string {
   const { instrument } = number
   if (instrument === null && number.kind !== 'reading') return ''
+  if (instrument?.key === receiptKey)
+    return sentence(`${instrument.title}, ${dateWords(number.date)}`)
   const measured = `Measured ${escape(dateWords(number.date))}.`
   if (instrument === null) return measured
   const { title, plusMinus } = instrument
@@ -190,7 +193,9 @@ export function originHtml(number: PublishedNumber, ctx: CardContext): string {
 /** Where a number stands on its note's page: its own id, or its block's card. */
 export function placeHref(number: PublishedNumber, ctx: CardContext): string | undefined {
   const block = number.block === null ? undefined : ctx.block(number.block)
-  const name = block === undefined ? number.name : block.name
+  // A part's figures have no place on the page but the part's.
+  const own = number.part === undefined ? number.name : number.name.replace(/\..*/, '')
+  const name = block === undefined ? own : block.name
   if (isSum(number)) return undefined
   return `${number.note === ctx.page ? '' : ctx.href(`/notes/${number.note}/`)}#${name}`
 }

@@ -66,6 +66,9 @@ export const statusWords: Readonly<Record<Status, string>> = {
   abandoned: 'given up',
 }
 
+/** While writing; nothing of a draft is in a finished site. */
+export const draftWords = 'Draft, not published.'
+
 const months =
   'January February March April May June July August September October November December'.split(' ')
 
@@ -90,12 +93,33 @@ export function isSum(number: PublishedNumber): boolean {
   return (
     number.expression !== undefined &&
     number.block === null &&
+    number.part === undefined &&
     !/^[\p{L}_$][\p{L}\p{N}_$]*$/u.test(number.name)
   )
 }
 
+const figuresOfParts: Readonly<Record<string, string>> = {
+  quantity: 'how many',
+  price: 'price of one',
+  cost: 'price of all',
+  mass: 'mass of one',
+  totalMass: 'mass of all',
+  x: 'behind the front axle',
+  z: 'height',
+  load: 'current of one',
+  totalLoad: 'current of all',
+  power: 'power of one',
+  totalPower: 'power of all',
+  duty: 'on for',
+  surge: 'start multiple',
+}
+
+const figureWords = (figure: string): string => figuresOfParts[figure] ?? nameWords(figure)
+
 /** What a reader calls a number: the field's label within a block, else its name in words. */
 export function labelOf(number: PublishedNumber, ctx: CardContext): string {
+  if (number.part !== undefined)
+    return `${number.part}, ${figureWords(number.name.slice(number.name.indexOf('.') + 1))}`
   const block = number.block === null ? undefined : ctx.block(number.block)
   const calculator = block && ctx.calculator(block.calculator)
   if (!block || !calculator) return nameWords(number.name)

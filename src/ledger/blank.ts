@@ -2,6 +2,7 @@
  * A number of the ledger of which only name and place are known. Everything else is as if nothing had
  * been said; whoever makes it writes over that what is known.
  */
+import { none } from '../quantity/vector.ts'
 import type { PublishedNumber } from './published.ts'
 
 type NameAndPlace = Pick<PublishedNumber, 'note' | 'name' | 'date' | 'file' | 'line' | 'column'>
@@ -16,7 +17,7 @@ export function blankNumber(given: NameAndPlace): PublishedNumber {
     firmness: 'reading',
     value: null,
     unit: '',
-    vector: [0, 0, 0, 0, 0, 0, 0],
+    vector: none,
     flavour: 'amount',
     shown: '',
     display: '',

@@ -10,9 +10,13 @@ import { defined } from './defined.ts'
 import { linkBlock } from './link/blocks.ts'
 import { startLink, type LinkContext, type LinkSettings } from './link/context.ts'
 import { linkRoot, linkSum } from './link/numbers.ts'
+import { linkPart } from './link/part.ts'
 import { checkImports } from './link/resolve.ts'
 import type { Shown } from './link/shown.ts'
+import { linkSteps } from './link/steps.ts'
+import { linkTasks } from './link/tasks.ts'
 import { linkUse } from './link/uses.ts'
+import { outsideLinks } from './links.ts'
 import type { NoteSource } from './note-source.ts'
 import type { Problem } from './problems.ts'
 import type { Published, PublishedNote, PublishedSite } from './published.ts'
@@ -37,6 +41,8 @@ export function link(
   const ctx = startLink(notes, site, calculators, knownCalculators)
   for (const note of notes) checkImports(ctx, note)
   const shown = new Map(notes.map((note) => [note.slug, linkNote(ctx, note)]))
+  const { tasks, problems } = linkTasks(notes, shown)
+  const links = outsideLinks(notes)
   return {
     published: {
       format: 1,
@@ -44,17 +50,32 @@ export function link(
       notes: notes.map((note) => publishedNote(ctx, note)),
       numbers: [...ctx.numbers.values()],
       blocks: ctx.blocks,
+      ...filled({
+        parts: ctx.parts,
+        tasks,
+        steps: linkSteps(notes, shown),
+        quotes: ctx.quotes,
+        links,
+      }),
     },
     shown,
     cells: ctx.cells,
-    problems: ctx.problems,
+    problems: [...ctx.problems, ...problems],
   }
+}
+
+/** Lists that have anything in them. */
+function filled<T extends Readonly<Record<string, readonly unknown[]>>>(lists: T): Partial<T> {
+  const made: Partial<T> = {}
+  for (const name in lists) if (lists[name]?.length !== 0) made[name] = lists[name]
+  return made
 }
 
 /** Enters a note's numbers and blocks; gives what is shown where on its page. */
 function linkNote(ctx: LinkContext, note: NoteSource): Map<number, Shown> {
   for (const root of note.roots) linkRoot(ctx, note, root)
   for (const named of note.sums) linkSum(ctx, note, named)
+  for (const part of note.parts) linkPart(ctx, note, part)
   for (const block of note.blocks) linkBlock(ctx, note, block)
   const places = new Map<number, Shown>()
   for (const use of note.uses) {
@@ -65,18 +86,19 @@ function linkNote(ctx: LinkContext, note: NoteSource): Map<number, Shown> {
 }
 
 function publishedSite(site: SiteSettings): PublishedSite {
-  const { title, description, vehicle, notice, author, units, address, questions } = site
+  const { title, description, vehicle, notice, author, units, address, questions, contingency } =
+    site
   return {
     title,
     description,
     vehicle,
     units,
-    ...defined({ notice, author, address, questions }),
+    ...defined({ notice, author, address, questions, contingency }),
   }
 }
 
 function publishedNote({ dependencies }: LinkContext, note: NoteSource): PublishedNote {
-  const { title, date, phase, status, changed, summary } = note.meta
+  const { title, date, phase, status, changed, summary, headline, draft } = note.meta
   return {
     slug: note.slug,
     title,
@@ -84,6 +106,9 @@ function publishedNote({ dependencies }: LinkContext, note: NoteSource): Publish
     phase,
     status,
     ...defined({ changed, summary }),
+    ...(headline === undefined ? {} : { headline: `${note.slug}/${headline.trim()}` }),
+    ...(draft === true ? { draft } : {}),
+    ...defined({ was: note.meta.was }),
     file: note.file,
     restsOn: [...(dependencies.get(note.slug) ?? [])].sort(),
   }

@@ -10,17 +10,25 @@ import { join, posix, sep } from 'node:path'
 import type { Root } from 'mdast'
 import type { Calculator } from '../../calculators/define.ts'
 import { calculators as registry } from '../../calculators/index.ts'
+import { tables } from '../../calculators/tables/index.ts'
 import { parseNote } from '../mdx/parse.ts'
 import { findUnsourced } from '../mdx/prose.ts'
+import type { PictureFacts } from '../photos/facts.ts'
+import { lookAtPictures } from '../photos/of-notes.ts'
 import { cellProblems } from './cells.ts'
+import { isDraft, takenFromDrafts, type Draft } from './drafts.ts'
+import { headlineProblems } from './headlines.ts'
 import { link, type Shown } from './link.ts'
+import { linkProblems } from './links.ts'
 import type { NoteSource } from './note-source.ts'
 import { byPlace } from './order.ts'
+import { partProblems } from './part-kinds.ts'
 import type { Problem } from './problems.ts'
 import type { Published } from './published.ts'
 import { readNote } from './read.ts'
 import { showProblems } from './shows.ts'
 import { readMeta, readSite, type SiteRead, type SiteSettings } from './site-file.ts'
+import { withWhereabouts } from './whereabouts.ts'
 import { work } from './work.ts'
 
 export type Registry = Readonly<Record<string, () => Promise<Calculator>>>
@@ -31,9 +39,13 @@ export interface Ledger {
   readonly site: SiteSettings | undefined
   readonly published: Published
   readonly notes: readonly NoteSource[]
+  /** Notes that are not to be published; in `notes` only where they were asked for. */
+  readonly drafts: readonly Draft[]
   readonly calculators: ReadonlyMap<string, Calculator>
   /** note slug -> offset in the file -> what is shown there. */
   readonly shown: ReadonlyMap<string, ReadonlyMap<number, Shown>>
+  /** Path within the content folder -> what is known of the picture there. */
+  readonly pictures: ReadonlyMap<string, PictureFacts>
   /** Absolute path of a note -> its tree, until the page has taken it. */
   readonly trees: Map<string, { readonly tree: Root; readonly blanked: string }>
   /** Sizes' names found in prose, taken as such. */
@@ -54,12 +66,24 @@ const emptySite: SiteSettings = {
   vehicle: '',
   units: ['metric', 'us'],
   base: '/',
+  offline: false,
   nominals: [],
   instruments: {},
   sources: {},
 }
 
-export async function loadLedger(content: string, known: Registry = registry): Promise<Ledger> {
+export interface LoadOptions {
+  /** Drafts as notes among the others, for their author; else nothing of them is in the ledger. */
+  readonly drafts?: boolean
+  /** Reads a note's text; while writing, one that remembers what has not changed. Trees are its own then. */
+  readonly read?: typeof parseNote
+}
+
+export async function loadLedger(
+  content: string,
+  known: Registry = registry,
+  options: LoadOptions = {},
+): Promise<Ledger> {
   const problems: Problem[] = []
   const { site, readable, namesAll } = await loadSite(content, problems)
   const settings = readable ?? emptySite
@@ -67,13 +91,16 @@ export async function loadLedger(content: string, known: Registry = registry): P
   const files = await filesIn(content)
   const trees: Ledger['trees'] = new Map()
   const notes: NoteSource[] = []
+  const drafts = new Map<string, Draft>()
+  const published = new Map<string, Root>()
   const nominals: { text: string; file: string; line: number }[] = []
   for (const name of names) {
     const file = `notes/${name}`
     const path = join(content, 'notes', name)
     const slug = name.replace(/\.mdx$/, '')
+    const own: Problem[] = []
     if (!/^[a-z0-9][a-z0-9-]*$/.test(slug))
-      problems.push({
+      own.push({
         rule: 'bad-file-name',
         level: 'error',
         text: `\`${name}\` becomes an address: small letters, digits and dashes only`,
@@ -86,12 +113,16 @@ export async function loadLedger(content: string, known: Registry = registry): P
         column: 1,
       })
     const bytes = await readFile(path)
-    const parsed = parseNote(bytes, file)
-    problems.push(...parsed.problems)
+    const parsed = (options.read ?? parseNote)(bytes, file)
+    own.push(...parsed.problems)
+    const draft = isDraft(parsed.frontmatter)
+    if (draft) drafts.set(name, { slug, file, path, note: undefined })
+    const kept = !draft || options.drafts === true
+    if (kept) problems.push(...own)
     if (parsed.tree === undefined || parsed.frontmatter === undefined) continue
     const raw = bytes.toString('utf8')
     const { meta, problems: metaProblems } = readMeta(parsed.frontmatter, raw, file)
-    problems.push(...metaProblems)
+    if (kept) problems.push(...metaProblems)
     if (meta === undefined) continue
     const note = readNote(parsed.tree, {
       slug,
@@ -103,6 +134,9 @@ export async function loadLedger(content: string, known: Registry = registry): P
       knownNotes: names,
       files,
     })
+    if (draft) drafts.set(name, { slug, file, path, note })
+    else published.set(file, parsed.tree)
+    if (!kept) continue
     problems.push(...note.problems)
     const prose = findUnsourced(parsed.tree, {
       nominals: settings.nominals,
@@ -112,9 +146,23 @@ export async function loadLedger(content: string, known: Registry = registry): P
     })
     problems.push(...prose.problems)
     nominals.push(...prose.nominals.map(({ text, place }) => ({ text, file, line: place.line })))
-    trees.set(path, { tree: parsed.tree, blanked: parsed.blanked })
+    if (options.read === undefined) trees.set(path, { tree: parsed.tree, blanked: parsed.blanked })
     notes.push(note)
   }
+  const draftAt = (target: string): Draft | undefined =>
+    drafts.get(posix.relative('notes', posix.join('notes', target.split('?')[0] ?? '')))
+  if (drafts.size > 0)
+    for (const [file, tree] of published) problems.push(...takenFromDrafts(tree, file, draftAt))
+  if (notes.length === 0 && drafts.size > 0)
+    problems.push({
+      rule: 'only-drafts',
+      level: 'warning',
+      text: 'every note is a draft: there is nothing to publish yet',
+      hint: 'take out `draft: true` where a note is ready',
+      file: 'notes',
+      line: 1,
+      column: 1,
+    })
   notes.sort((a, b) =>
     a.meta.date === b.meta.date ? (a.slug < b.slug ? -1 : 1) : a.meta.date < b.meta.date ? -1 : 1,
   )
@@ -122,21 +170,33 @@ export async function loadLedger(content: string, known: Registry = registry): P
     notes.flatMap((note) => note.blocks.map(({ use }) => use)),
     known,
   )
+  const pictures = await lookAtPictures(content, notes)
+  problems.push(...pictures.problems)
   const linked = link(notes, { ...settings, readable: namesAll }, calculators, Object.keys(known))
   problems.push(...linked.problems)
   const worked = work(linked.published, calculators)
   problems.push(
     ...worked.problems,
+    ...partProblems(worked.published),
+    ...linkProblems(notes, worked.published, {
+      names,
+      slugOf: (specifier) => slugOf(specifier, names),
+      calculators: Object.keys(known),
+      tables: Object.keys(tables),
+    }),
     ...showProblems(notes, linked.shown, worked.published),
     ...cellProblems(linked.cells, worked.published),
+    ...headlineProblems(notes, worked.published),
   )
   return {
     content,
     site,
     published: worked.published,
     notes,
+    drafts: [...drafts.values()],
     calculators,
     shown: linked.shown,
+    pictures: pictures.pictures,
     trees,
     nominals,
     problems: inOrder(problems),
@@ -158,7 +218,8 @@ export async function loadCalculators(
 async function loadSite(content: string, problems: Problem[]): Promise<SiteRead> {
   const file = 'site.yaml'
   try {
-    const read = readSite(await readFile(join(content, file), 'utf8'), file)
+    const text = await readFile(join(content, file), 'utf8')
+    const read = withWhereabouts(readSite(text, file), process.env, file)
     problems.push(...read.problems)
     return read
   } catch (error) {

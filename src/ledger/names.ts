@@ -33,6 +33,8 @@ export function readName(text: string): { name: string } | { why: string; hint?:
       why: `\`${name}\` is a reserved word of the language behind the braces`,
       hint: `${name}Value`,
     }
+  if (name === 'parts')
+    return { why: '`parts` already means the parts of all notes', hint: 'partsValue' }
   if (noteOwnNames.has(name))
     return { why: `\`${name}\` already means something in every note`, hint: `${name}Value` }
   if (identifier.test(name)) return { name }

@@ -3,7 +3,7 @@
  * with its place. Places of elements are kept as offsets, by which the page finds them again.
  */
 import type { Problem } from './problems.ts'
-import type { Kind } from './published.ts'
+import type { Kind, PartStatus } from './published.ts'
 import type { NoteMeta } from './site-file.ts'
 
 export interface At {
@@ -44,10 +44,68 @@ export type RawInput = At &
   (
     | { readonly type: 'text'; readonly text: string }
     | { readonly type: 'sum'; readonly sum: Sum; readonly source: string }
-    | { readonly type: 'rows'; readonly rows: readonly Readonly<Record<string, RawInput>>[] }
+    | {
+        readonly type: 'rows'
+        readonly rows: readonly Readonly<Record<string, RawInput>>[]
+        /** Parts of the notes that are rows as well, before those written out. */
+        readonly parts?: PartsWord
+      }
+    /** A number that is already known by its id: in the rows that parts become. */
+    | { readonly type: 'number'; readonly id: string }
     /** Given and not understood, which was told where it was read. */
     | { readonly type: 'unread' }
   )
+
+/** `{parts}`, `{parts.out}`, …: which parts of the notes become rows of a list. */
+export interface PartsWord extends At {
+  readonly which: 'fitted' | 'out' | 'planned' | 'all'
+}
+
+/** A figure of a part, as its author gives it. */
+export type PartFigure =
+  'quantity' | 'price' | 'mass' | 'x' | 'z' | 'load' | 'power' | 'duty' | 'surge'
+
+export interface PartSource extends At {
+  readonly name: string
+  readonly what: string
+  readonly size?: string
+  readonly status: PartStatus
+  readonly used: boolean
+  readonly on?: string
+  readonly remark?: string
+  readonly figures: Readonly<Partial<Record<PartFigure, RawInput>>>
+  /** Where its figures stand, but the price. */
+  readonly source?: string
+  readonly at?: string
+  /** An instrument or a source that says the price: the receipts, a price list. */
+  readonly priced?: string
+}
+
+/** A line of text that may hold numbers: words, and where in the file a number stands. */
+export type RawPiece = string | { readonly offset: number }
+
+export interface TaskSource extends At {
+  readonly offset: number
+  readonly done: boolean
+  readonly pieces: readonly RawPiece[]
+  /** A link to a note at its end, after `closed in` or `opened in`. */
+  readonly ends?: { readonly how: 'closed' | 'opened'; readonly slug: string } & At
+}
+
+/** A heading, which is a step of the work. */
+export interface StepSource extends At {
+  /** Its address on the page. */
+  readonly name: string
+  readonly depth: number
+  readonly pieces: readonly RawPiece[]
+  readonly offset: number
+}
+
+/** A link in the text, as it is written. */
+export interface LinkSource extends At {
+  readonly url: string
+  readonly text: string
+}
 
 /** A Markdown table inside a block: its rows by heading. */
 export interface RawTable extends At {
@@ -81,9 +139,18 @@ export type Use = At & { readonly offset: number } & (
     | { readonly type: 'root'; readonly name: string; readonly linked: boolean }
     | { readonly type: 'table'; readonly names: readonly string[] }
     | { readonly type: 'block'; readonly name: string }
+    | { readonly type: 'part'; readonly name: string; readonly linked: boolean }
     | { readonly type: 'nominal'; readonly text: string }
     | { readonly type: 'quoted'; readonly text: string; readonly source: string }
   )
+
+/** A picture that a note shows or links to. */
+export interface PictureUse extends At {
+  /** As typed. */
+  readonly url: string
+  /** Within the content folder, `/` between parts. */
+  readonly path: string
+}
 
 export interface NoteImport extends At {
   readonly local: string
@@ -106,7 +173,12 @@ export interface NoteSource {
   readonly roots: readonly RootSource[]
   readonly sums: readonly NamedSum[]
   readonly blocks: readonly BlockSource[]
+  readonly parts: readonly PartSource[]
+  readonly tasks: readonly TaskSource[]
+  readonly steps: readonly StepSource[]
+  readonly links: readonly LinkSource[]
   readonly uses: readonly Use[]
+  readonly pictures: readonly PictureUse[]
   /** Names that MDX binds in this note. */
   readonly bound: ReadonlySet<string>
   /** Heading id -> its line. */

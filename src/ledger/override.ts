@@ -41,13 +41,14 @@ export function declared(
   typed: Overrides[string] | undefined,
 ): PublishedNumber {
   if (typeof typed !== 'string' || typed.trim() === '' || !isDeclared(number)) return number
-  const { id, note, name, date, file, line, column, replaces, checks } = number
+  const { id, note, name, date, file, line, column, replaces, checks, part } = number
   return {
     ...blankNumber({ note, name, date, file, line, column }),
     id,
     ...yours(number.kind === 'chosen' ? 'chosen' : 'assumed'),
     ...(number.of === undefined ? {} : { of: number.of }),
     typed: typed.trim(),
+    ...(part === undefined ? {} : { part }),
     ...(replaces === undefined ? {} : { replaces }),
     ...(checks === undefined ? {} : { checks }),
   }

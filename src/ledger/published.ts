@@ -70,6 +70,8 @@ export interface PublishedNumber {
   readonly calculator: string | null
   /** Block id, for inputs and results of a block. */
   readonly block: string | null
+  /** What the part is, for its figures: `Coolant pump` for `pump.mass`. */
+  readonly part?: string
   readonly expression?: Expression
   readonly source: PublishedSource | null
   readonly instrument: PublishedInstrument | null
@@ -146,9 +148,87 @@ export interface PublishedNote {
   readonly phase: string
   readonly status: Status
   readonly summary?: string
+  /** Id of the number that stands for the note where a link to it is passed on. */
+  readonly headline?: string
+  /** Only while writing: a finished site has no draft. */
+  readonly draft?: true
+  /** Slugs it had before it was renamed: each leads here. */
+  readonly was?: readonly string[]
   readonly file: string
   /** Slugs of notes whose numbers it uses. */
   readonly restsOn: readonly string[]
+}
+
+/**
+ * Where a part is: planned, ordered or bought and not yet fitted; fitted, or owned before and fitted;
+ * paid for and a spare; out of the vehicle, or out and sold.
+ */
+export type PartStatus =
+  'planned' | 'ordered' | 'bought' | 'fitted' | 'owned' | 'spare' | 'out' | 'sold'
+
+export interface PublishedPart {
+  /** `note/pump`; its figures are the numbers `note/pump.mass` and so on. */
+  readonly id: string
+  readonly note: string
+  readonly name: string
+  readonly what: string
+  /** The name of a size, on which nothing rests. */
+  readonly size?: string
+  readonly status: PartStatus
+  readonly used: boolean
+  readonly date: string
+  readonly remark?: string
+  /** Names of its figures: `price`, `mass`, `cost`. */
+  readonly figures: readonly string[]
+  readonly file: string
+  readonly line: number
+}
+
+/** A stretch of a line of text: words, or a number of the ledger. */
+export type Piece =
+  string | { readonly number: string; readonly unit?: string; readonly digits?: number }
+
+export interface PublishedTask {
+  /** `note/Task-3`: the third of its note, and where it stands on its page. */
+  readonly id: string
+  readonly note: string
+  readonly pieces: readonly Piece[]
+  /** A question ends in `?`. */
+  readonly question: boolean
+  /** `carried`: it stands in another note now, and is counted there. */
+  readonly state: 'open' | 'done' | 'carried'
+  /** Slug of the note that closed it, or that it was carried to. */
+  readonly in?: string
+  /** Slug of the note in which it was opened, where that is another. */
+  readonly from?: string
+  readonly line: number
+}
+
+/** A step of the work: a heading of a note, and what stands below it, up to the next. */
+export interface PublishedStep {
+  readonly note: string
+  /** Its address on the note's page; '' for what stands before the first heading. */
+  readonly name: string
+  readonly depth: number
+  readonly pieces: readonly Piece[]
+  /** Ids of numbers and blocks, in the order of the text, each once. */
+  readonly shows: readonly string[]
+}
+
+/** A figure that a note mentions and does not rest on. */
+export interface PublishedQuote {
+  readonly note: string
+  readonly text: string
+  readonly source: PublishedSource
+  readonly line: number
+}
+
+/** A link that leads off the site. */
+export interface PublishedLink {
+  readonly note: string
+  readonly text: string
+  readonly url: string
+  readonly line: number
 }
 
 export type UnitSystem = 'metric' | 'us'
@@ -164,8 +244,12 @@ export interface PublishedSite {
   readonly address?: string
   /** Where readers' questions go: a mail address, or an https address with `{title}` and `{text}`. */
   readonly questions?: string
+  /** Share of what is still to be paid that is put by: `15 %`. */
+  readonly contingency?: string
   /** First is what prose shows; a second is shown behind it. */
   readonly units: readonly UnitSystem[]
+  /** A reader asked for these units: what the builder typed in others is shown in them too. */
+  readonly asked?: true
 }
 
 export interface Published {
@@ -174,4 +258,10 @@ export interface Published {
   readonly notes: readonly PublishedNote[]
   readonly numbers: readonly PublishedNumber[]
   readonly blocks: readonly PublishedBlock[]
+  /** In the order of the notes, like the tasks, the quotes and the links. Left out where none are. */
+  readonly parts?: readonly PublishedPart[]
+  readonly tasks?: readonly PublishedTask[]
+  readonly steps?: readonly PublishedStep[]
+  readonly quotes?: readonly PublishedQuote[]
+  readonly links?: readonly PublishedLink[]
 }

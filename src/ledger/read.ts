@@ -15,25 +15,38 @@ import { startOf, startRead, type ReadContext, type ReadOptions } from './read/c
 import { onlyExpression } from './read/estree.ts'
 import { checkHeadings, readHeading } from './read/headings.ts'
 import { checkModule, readImports } from './read/imports.ts'
-import { isRoot } from './read/kit.ts'
-import { checkLink, pictureReferences } from './read/links.ts'
+import { isPhotoElement, isRoot } from './read/kit.ts'
+import { checkBraces, pictureReferences, readLink } from './read/links.ts'
 import { givenNames, sortNames } from './read/names.ts'
 import { checkOther } from './read/others.ts'
+import { readPart } from './read/part.ts'
+import { checkPhoto } from './read/photo.ts'
+import {
+  checkAlternative,
+  checkPictureCode,
+  checkPictureText,
+  readPicture,
+} from './read/picture-uses.ts'
 import { readRoot } from './read/roots.ts'
 import { readShow } from './read/show.ts'
 import { readSum } from './read/sums.ts'
+import { readTask } from './read/tasks.ts'
 import { readNominal, readQuoted } from './read/words.ts'
 
 export { headingText } from './read/headings.ts'
+export { isPhotoElement } from './read/kit.ts'
+export { markStart, photoParts, type PictureGroup } from './read/photo.ts'
 
 export function readNote(tree: Root, options: ReadOptions): NoteSource {
   const ctx = startRead(options, givenNames(tree))
   readImports(ctx, tree)
   checkModule(ctx, tree)
+  checkPictureCode(ctx, tree)
   readBody(ctx, tree)
   checkHeadings(ctx)
   const { slug, file, path, raw, meta } = options
-  const { imports, roots, sums, blocks, uses, bound, headings, problems } = ctx
+  const { imports, roots, sums, blocks, parts, tasks, steps, links, uses, pictures } = ctx
+  const { bound, headings, problems } = ctx
   return {
     slug,
     file,
@@ -44,7 +57,12 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
     roots,
     sums,
     blocks,
+    parts,
+    tasks,
+    steps,
+    links,
     uses,
+    pictures,
     bound,
     headings,
     problems,
@@ -63,7 +81,18 @@ function readBody(ctx: ReadContext, tree: Root): void {
       case 'link':
       case 'image':
       case 'definition':
-        checkLink(ctx, node, pictures)
+        readPicture(ctx, node, pictures)
+        checkBraces(ctx, node)
+        readLink(ctx, node, pictures)
+        return undefined
+      case 'imageReference':
+        checkAlternative(ctx, node)
+        return undefined
+      case 'text':
+        checkPictureText(ctx, node)
+        return undefined
+      case 'listItem':
+        readTask(ctx, node)
         return undefined
       case 'mdxTextExpression':
       case 'mdxFlowExpression':
@@ -90,16 +119,18 @@ function readExpression(
     ctx.uses.push({ type: 'sum', sum, text: node.value.trim(), linked, ...startOf(node) })
 }
 
-/** What stands in one of the kit's elements is read with it, and not looked at again. */
+/** What stands in one of the kit's elements is read with it, and not looked at again; but photos. */
 function readElement(ctx: ReadContext, element: Element, linked: boolean): 'skip' | undefined {
   const name = element.name ?? ''
   if (isRoot(name)) readRoot(ctx, element, name, linked)
   else if (name === 'Calc') readCalc(ctx, element)
+  else if (name === 'Part') readPart(ctx, element, linked)
   else if (name === 'Show') readShow(ctx, element, linked)
   else if (name === 'Nominal') readNominal(ctx, element)
   else if (name === 'Quoted') readQuoted(ctx, element)
   else {
-    checkOther(ctx, element)
+    if (isPhotoElement(name)) checkPhoto(ctx, element)
+    else checkOther(ctx, element)
     return undefined
   }
   return 'skip'

@@ -14,6 +14,10 @@ export function recordText(
     list('notes', published.notes),
     list('numbers', published.numbers),
     list('blocks', published.blocks),
+    ...(['parts', 'tasks', 'steps', 'quotes', 'links'] as const).flatMap((name) => {
+      const items = published[name] ?? []
+      return items.length === 0 ? [] : [list(name, items)]
+    }),
     ...Object.entries(more).map(([name, value]) =>
       value instanceof Array
         ? list(name, value)

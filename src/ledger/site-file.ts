@@ -5,35 +5,23 @@
 import { howDatesAreWritten, isCalendarDate } from './dates.ts'
 import { LineCounter, parseDocument, type Document } from 'yaml'
 import { z } from 'zod'
+import { parseQuantity } from '../quantity/index.ts'
 import type { Problem } from './problems.ts'
+import { phases } from './phases.ts'
 import { questionsFault } from './questions.ts'
 import { readableOf } from './readable.ts'
 import { didYouMean } from './report.ts'
+
+export { phases, phaseWords } from './phases.ts'
 
 const calendarDate = z.string().refine(isCalendarDate, howDatesAreWritten)
 const unitWords = 'units are `metric`, `us`, or a list of both, the first shown first'
 const system = z.enum(['metric', 'us'], { error: unitWords })
 
-/** The phases of a conversion in the order of the work; a note's `phase` is one of them. */
-export const phases: Readonly<Record<string, string>> = {
-  plan: 'Plan and rules',
-  survey: 'Donor survey',
-  target: 'Target, motor and gearing',
-  strip: 'Strip-out',
-  adapter: 'Adapter and mounts',
-  pack: 'Pack and boxes',
-  'high-voltage': 'High-voltage side',
-  cooling: 'Cooling loop',
-  'twelve-volt': '12 V side',
-  charging: 'Charging',
-  chassis: 'Mass, brakes, suspension',
-  cabin: 'Cabin and controls',
-  commissioning: 'Commissioning',
-  certification: 'Certification',
-  road: 'Road test and ownership',
+const isShare = (text: string): boolean => {
+  const read = parseQuantity(text, 'fraction')
+  return read.ok && read.value >= 0 && read.value <= 1
 }
-
-export const phaseWords = (phase: string): string => phases[phase] ?? phase
 
 const siteSchema = z.strictObject({
   title: z.string().min(1),
@@ -53,6 +41,13 @@ const siteSchema = z.strictObject({
     })
     .optional(),
   base: z.string().regex(/^\//, 'the base path begins with `/`').default('/'),
+  /** Pages once read open without a network. */
+  offline: z.boolean('`true` or `false` is due here').default(false),
+  /** Share of what is still to be paid that is put by for what was forgotten. */
+  contingency: z
+    .string('a share is due here, such as `15 %`')
+    .refine(isShare, 'a share is due here, such as `15 %`')
+    .optional(),
   nominals: z.array(z.string().min(1)).default([]),
   instruments: z
     .record(
@@ -78,6 +73,9 @@ export type SiteSettings = z.output<typeof siteSchema>
 const asDay = (value: unknown): unknown =>
   value instanceof Date && !Number.isNaN(value.getTime()) ? value.toISOString().slice(0, 10) : value
 
+const wasWords =
+  'an older name of the note is due here, as in its address: small letters, digits and dashes'
+
 const noteSchema = z.object({
   title: z.string('a note needs a `title`').min(1, 'the title is empty'),
   date: z.preprocess(
@@ -94,6 +92,12 @@ const noteSchema = z.object({
     error: 'a status is one of planned, doing, done, redone, abandoned',
   }),
   summary: z.string().optional(),
+  was: z.preprocess(
+    (value) => (typeof value === 'string' ? [value] : value),
+    z.array(z.string(wasWords).regex(/^[a-z0-9][a-z0-9-]*$/, wasWords), wasWords).optional(),
+  ),
+  draft: z.boolean('`true` or `false` is due here').optional(),
+  headline: z.string().optional(),
 })
 export type NoteMeta = z.output<typeof noteSchema>
 

@@ -121,7 +121,8 @@ const commonFactor = (a: Quantity, b: Quantity): Of | undefined =>
 
 /** The radian stays in an angle, a rotation and turns per distance; elsewhere it is dropped. */
 function withoutAngle(vector: Vector): Vector {
-  const [m, kg, s, A, K, rad, money] = vector
-  const rotation = rad === 1 && !kg && !A && !K && !money && (m === 0 || (m === -1 && s === 0))
-  return rotation ? vector : [m, kg, s, A, K, 0, money]
+  const [m, kg, s, A, K, rad, ...money] = vector
+  const other = [kg, A, K, ...money].some((power) => power !== 0)
+  const rotation = rad === 1 && !other && (m === 0 || (m === -1 && s === 0))
+  return rotation ? vector : [m, kg, s, A, K, 0, ...money]
 }

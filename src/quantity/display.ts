@@ -7,7 +7,7 @@
  */
 import { fromSI } from './convert.ts'
 import { dimensions } from './dimensions.ts'
-import { axes } from './table.ts'
+import { axes, currencies } from './table.ts'
 import type { Of, Quantity, Vector } from './types.ts'
 import { isUnit, readUnit } from './unit.ts'
 import { add } from './vector.ts'
@@ -49,7 +49,7 @@ function ofSize(value: number, ladder: string | undefined): string | undefined {
 
 const derived = ['', 'N', 'Pa', 'J', 'W', 'V', 'Ω', 'C', 'F', 'H']
 /** Order in a product: `kg·m²`, as printed in tables. */
-const order = ['US$', 'kg', 'A', 'm', 's', 'K', 'rad']
+const order = [...currencies, 'kg', 'A', 'm', 's', 'K', 'rad']
 
 function composed(vector: Vector): string {
   let best = ''

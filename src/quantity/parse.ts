@@ -10,6 +10,7 @@ import { dimensions, fits, nameOf } from './dimensions.ts'
 import { explain } from './explain.ts'
 import { nearestName } from './nearest.ts'
 import { readNumber } from './number.ts'
+import { currencies } from './table.ts'
 import { tidy, tidyUnit } from './tidy.ts'
 import type { Of, ParsedQuantity, Slip } from './types.ts'
 import { isUnit, readUnit, unitNames, type Unit } from './unit.ts'
@@ -45,7 +46,7 @@ export function parseQuantity(text: string, of?: Of): ParsedQuantity | Slip {
 
   if (rest === '') return plain()
   const said = tidyUnit(rest)
-  if (/€|£|\b(?:EUR|GBP)\b/.test(said))
+  if (of !== undefined && isOtherCurrency(said))
     return slip(
       'other-currency',
       `\`${typed}\` is not in US$, and no rate of exchange is kept here`,
@@ -172,9 +173,19 @@ function allowed(of: Of): string {
   return `${words}: ${[...new Set(units)].join(' or ')}`
 }
 
+/** Fields of calculators are in US$. */
+const isOtherCurrency = (said: string): boolean => {
+  const unit = readUnit(said)
+  return isUnit(unit) && unit.vector.slice(7).some((power) => power !== 0)
+}
+
+const before = new RegExp(
+  String.raw`^(AWG|[A-Z]{0,2}\$|€|£|USD|${currencies.slice(1).join('|')}) ?([\d.,]+(?:/0)?)`,
+  'i',
+)
+
 /** `US$ 5/kWh`, `AWG 18`: some units are written first. */
-const unitLast = (text: string): string =>
-  text.replace(/^(AWG|US\$|\$|€|£|USD|EUR|GBP) ?([\d.,]+(?:\/0)?)/i, '$2 $1')
+const unitLast = (text: string): string => text.replace(before, '$2 $1')
 
 /** 18; 2/0 and 00 are -1. */
 function gaugeNumber(text: string): number | undefined {

@@ -1,11 +1,24 @@
 /**
  * The units of the trade as data: every unit is defined by units before it, down to the SI.
  *
- * A definition is an optional number and a unit text. The seven names without a definition are the
- * axes of a `Vector`, in its order. `lb` is a mass and `lbf` a force; `gal` is the US gallon; water
+ * A definition is an optional number and a unit text. The names without a definition are the axes of
+ * a `Vector`, in its order: the base units of the SI that the trade needs, the radian, and currencies. `lb` is a mass and `lbf` a force; `gal` is the US gallon; water
  * and mercury columns are the conventional ones (1000 and 13 595.1 kg/m³ under standard gravity).
  */
-export const axes = ['m', 'kg', 's', 'A', 'K', 'rad', 'US$'] as const
+export const currencies = [
+  'US$',
+  'EUR',
+  'GBP',
+  'CAD',
+  'AUD',
+  'NZD',
+  'CHF',
+  'SEK',
+  'NOK',
+  'DKK',
+] as const
+
+export const axes = ['m', 'kg', 's', 'A', 'K', 'rad', ...currencies] as const
 
 export const definitions: ReadonlyMap<string, string> = new Map(
   Object.entries({
@@ -107,9 +120,9 @@ export const prefixes: ReadonlyMap<string, number> = new Map(
 /** Other ways to type a unit, each followed by how the kit writes it. */
 export const aliases: ReadonlyMap<string, string> = new Map(
   (
-    'ohm Ω|Btu BTU|btu BTU|l L|litre L|liter L|hr h|hour h|sec s|second s|minute min|day d|' +
+    'ohm Ω|ltr L|pound lb|Btu BTU|btu BTU|l L|litre L|liter L|hr h|hour h|sec s|second s|minute min|day d|' +
     'inch in|inche in|foot ft|feet ft|yard yd|mile mi|metre m|meter m|gallon gal|quart qt|' +
-    'amp A|volt V|watt W|kelvin K|coulomb C|farad F|henry H|percent %|deg °|degree °|USD US$|$ US$|" in|\' ft|ΔF Δ°F|ΔC Δ°C|ΔK K|cu.in in^3|' +
+    'amp A|volt V|watt W|kelvin K|coulomb C|farad F|henry H|percent %|deg °|degree °|USD US$|$ US$|€ EUR|£ GBP|CA$ CAD|C$ CAD|A$ AUD|AU$ AUD|NZ$ NZD|" in|\' ft|ΔF Δ°F|ΔC Δ°C|ΔK K|cu.in in^3|' +
     'gpm gal/min|impgpm impgal/min|impgallon impgal|lpm L/min|kph km/h|kmh km/h|kmph km/h|Nm N·m|kNm kN·m|' +
     'ftlb ft·lb|inlb in·lb|ftlbf ft·lbf|inlbf in·lbf|fpm ft/min|CCM cc'
   )

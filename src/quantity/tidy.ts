@@ -6,7 +6,10 @@
  * `m²` into `m2` and `1½` into `11/2`.
  */
 const rewrites: readonly (readonly [RegExp, string | ((found: string) => string)])[] = [
-  [/[\u00AD\u200B-\u200D\u2060\uFEFF]/g, ''],
+  // Signs that nobody sees: soft hyphens, marks of writing direction, variants of a sign.
+  [/[\u00AD\u200B-\u200F\u202A-\u202E\u2060-\u2064\u2066-\u2069\uFE00-\uFE0F\uFEFF]/g, ''],
+  // `40,-`, as prices are written by hand.
+  [/(?<=\d)[.,][-–—−](?=\s|$)/g, ''],
   [/(?<=\d)[\u00A0\u2007\u2009\u202F'’](?=\d{3}(?!\d))/g, ''],
   [/[⁺⁻⁰¹²³⁴⁵⁶⁷⁸⁹]+/g, (found) => `^${found.normalize('NFKC')}`],
   [/\s*(?=[¼½¾⅐-⅞])/g, ' '],
@@ -27,6 +30,10 @@ const afterwards: typeof rewrites = [
 
 const unitRewrites: typeof rewrites = [
   [/^-(?=\p{L})/u, ''],
+  [/\b(?:sq|square)\.? ?(?=[mkc]?m\b|in\b|inch|ft\b|f[eo][eo]t)(\p{L}+?)(?:e?s)?\b/giu, '$1^2'],
+  [/\bper\b/gi, '/'],
+  // A kelvin times an ohm is nothing that anybody types.
+  [/(?<=^|[\s/])[kKmMµ] (?:[oO]hms?\b|Ω)/g, (found) => `${found.slice(0, 1).replace('K', 'k')}Ω`],
   [/\bdeg(?:ree)?s? ?(?=[CFK]\b|Celsius|Fahrenheit)/gi, '°'],
   [/\b(?:U\.?S\.? ?)(?=gal|qt|quart|gpm)/g, ''],
   [

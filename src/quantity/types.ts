@@ -6,7 +6,10 @@
  * What is measured, and not only its unit, is told by `Of`: a temperature is not a difference.
  */
 
-/** Exponents of metre, kilogram, second, ampere, kelvin, radian, and of money. */
+/**
+ * Exponents of metre, kilogram, second, ampere, kelvin, radian, and of money: each currency is a
+ * dimension of its own, since no rate of exchange is kept here.
+ */
 export type Vector = readonly [
   m: number,
   kg: number,
@@ -14,7 +17,16 @@ export type Vector = readonly [
   A: number,
   K: number,
   rad: number,
-  money: number,
+  USD: number,
+  EUR: number,
+  GBP: number,
+  CAD: number,
+  AUD: number,
+  NZD: number,
+  CHF: number,
+  SEK: number,
+  NOK: number,
+  DKK: number,
 ]
 
 /** What sort of thing a value is, beyond its vector: points on a scale do not add like amounts. */

@@ -108,9 +108,12 @@ function readAtom(typed: string): readonly Part[] | UnitFault {
   return { unknown: typed }
 }
 
-const axisVector = (axis: number): Vector => {
+function axisVector(axis: number): Vector {
   const at = (i: number): number => (i === axis ? 1 : 0)
-  return [at(0), at(1), at(2), at(3), at(4), at(5), at(6)]
+  const [m, kg, s, A, K, rad] = [at(0), at(1), at(2), at(3), at(4), at(5)]
+  const [a, b, c, d, e] = [at(6), at(7), at(8), at(9), at(10)]
+  const [f, g, h, i, j] = [at(11), at(12), at(13), at(14), at(15)]
+  return [m, kg, s, A, K, rad, a, b, c, d, e, f, g, h, i, j]
 }
 
 /** `W/(m²·K)`, `kWh/100 km`, `1/K`. */

@@ -43,7 +43,7 @@ export const unitNames: readonly string[] = [
   'AWG',
 ]
 
-const pressure: Vector = [-1, 1, -2, 0, 0, 0, 0]
+const pressure: Vector = [-1, 1, -2, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0]
 const points = /^(\S+?)(?: ?\((g|a|gauge|abs)\)| (gauge|g|absolute|abs|a)|(?<=psi|bar|kPa)(g|a))$/i
 const difference = /^°?([CFK]) ?diff(?:erence)?$|^(?:Δ|delta) ?°?([CFK])$/i
 

@@ -4,7 +4,7 @@
  */
 import type { Flavour, Vector } from './types.ts'
 
-export const none: Vector = [0, 0, 0, 0, 0, 0, 0]
+export const none: Vector = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0]
 
 /** `a` + `times` × `b`, exponent by exponent: the vector of a product. */
 export const add = (a: Vector, b: Vector, times = 1): Vector => [
@@ -15,6 +15,15 @@ export const add = (a: Vector, b: Vector, times = 1): Vector => [
   a[4] + times * b[4],
   a[5] + times * b[5],
   a[6] + times * b[6],
+  a[7] + times * b[7],
+  a[8] + times * b[8],
+  a[9] + times * b[9],
+  a[10] + times * b[10],
+  a[11] + times * b[11],
+  a[12] + times * b[12],
+  a[13] + times * b[13],
+  a[14] + times * b[14],
+  a[15] + times * b[15],
 ]
 
 export const sameVector = (a: Vector, b: Vector): boolean => a.every((power, i) => power === b[i])

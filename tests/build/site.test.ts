@@ -6,11 +6,13 @@ import { calculators } from '../../calculators/index.ts'
 import { tables } from '../../calculators/tables/index.ts'
 import { hazards, type Hazard } from '../../calculators/hazards.ts'
 import type { PublishedBlock } from '../../src/ledger/published.ts'
+import { redirectsOf, sheetName } from '../../src/card/index.ts'
 import { readRecord } from '../../src/ledger/record.ts'
 import { addressesOf, attributeOf, brokenAddresses, elementsOf, hasClass, textIn } from './links.ts'
-import { builtSite, demo, root, small, type Built } from './site.ts'
+import { builtSite, demo, root, small, workshop, type Built } from './site.ts'
 
 const metric = `${root}/tests/build/fixtures/metric-van`
+const tractor = `${root}/tests/build/fixtures/island-tractor`
 
 const plain = (text: string): string => text.replace(/[\s\u00a0\u202f]+/g, ' ').trim()
 
@@ -24,6 +26,8 @@ describe.each([
   ['the demo', demo, '/'],
   ['a site below a sub-path', small, '/kit/'],
   ['a site in one unit system', metric, '/vans/metric/'],
+  ['a site of metric notes that rest on one another', tractor, '/'],
+  ['a site with a page of every kind', workshop, '/van/'],
 ])('%s', (_, content, base) => {
   let site: Built
   beforeAll(async () => {
@@ -38,14 +42,20 @@ describe.each([
   const everyPage = (check: (name: string, html: string) => readonly string[]): string[] =>
     [...site.pages].flatMap(([name, html]) => check(name, html).map((wrong) => `${name}: ${wrong}`))
 
-  it('has a page for the start, every note, calculator and table, all numbers, and what is not found', () => {
+  it('has a page for the start, every note, wall sheet, block, calculator and table, all numbers, and what is not found', () => {
     expect([...site.pages.keys()].sort()).toEqual(
       [
         '404.html',
         'index.html',
         'numbers/index.html',
+        'open/index.html',
+        'parts/index.html',
+        'sources/index.html',
         'calculators/index.html',
         ...published().notes.map(({ slug }) => `notes/${slug}/index.html`),
+        ...published().notes.map(({ slug }) => `notes/${slug}/${sheetName}/index.html`),
+        ...published().blocks.map(({ note, name }) => `notes/${note}/${name}/index.html`),
+        ...redirectsOf(published(), base).keys(),
         ...Object.keys(calculators).map((id) => `calculators/${id}/index.html`),
         'tables/index.html',
         ...Object.keys(tables).map((id) => `tables/${id}/index.html`),
@@ -73,6 +83,24 @@ describe.each([
         name,
         bytes.toString('utf8').match(/@import|url\(\s*['"]?(?!data:)[a-z]*:?\/\//gi),
       ]).toEqual([name, null])
+  })
+
+  it('shows as many unit systems as its settings say', () => {
+    const isBoth = published().site.units.length > 1
+    const both = everyPage((name, html) =>
+      /^(?:notes|numbers)\//.test(name) && html.includes('class="other"') ? ['both'] : [],
+    )
+    expect(both.length > 0).toBe(isBoth)
+  })
+
+  it('writes the line over a note without a space before its signs', () => {
+    const wrong = everyPage((_, html) =>
+      [...html.matchAll(/<p class="over">(.*?)<\/p>/gs)].flatMap(([, line = '']) => {
+        const text = plain(line.replace(/<[^>]*>/g, ''))
+        return / [;,.]/.test(text) ? [text] : []
+      }),
+    )
+    expect(wrong).toEqual([])
   })
 
   it('is sound HTML on every page', async () => {
@@ -168,12 +196,14 @@ describe.each([
       const shown = new Set(elements.flatMap((one) => attributeOf(one, 'data-number') ?? []))
       return published()
         .numbers.filter(({ note }) => note === slug)
-        .flatMap(({ id, name, block, expression, kind }) => {
+        .flatMap(({ id, name, block, expression, kind, part }) => {
+          // A part's figures stand where the part does.
+          const place = part === undefined ? name : name.replace(/\..*/, '')
           const anchored =
             block === null && expression === undefined && kind !== 'worked' && !name.includes('-')
           return [
             ...(shown.has(id) ? [] : [`${id} is not shown`]),
-            ...(anchored && !ids.has(name) ? [`${id} has no place`] : []),
+            ...(anchored && !ids.has(place) ? [`${id} has no place`] : []),
           ]
         })
     })

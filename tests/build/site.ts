@@ -10,6 +10,8 @@ import { buildSite } from '../../src/site/build.ts'
 export const root = resolve(import.meta.dirname, '../..')
 /** A small site of the tests' own, below a sub-path. */
 export const small = join(root, 'tests/build/fixtures/sub-path')
+/** A small site with a page of every kind. */
+export const workshop = join(root, 'tests/build/fixtures/workshop')
 /** What a builder finds in the kit, and replaces. */
 export const demo = join(root, 'content')
 

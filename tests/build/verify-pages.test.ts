@@ -2,7 +2,7 @@
  * What `verify` finds on the pages round the notes: counts, editions, outside cases, standard tables,
  * lists of uses, and the numbers that a page hands to its readers. One digit altered at a time.
  */
-import { rm } from 'node:fs/promises'
+import { rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { verifySite, verifyTexts } from '../../src/site/verify.ts'
@@ -48,6 +48,16 @@ describe('verify', () => {
     ],
     ['the list of calculators', 'calculators/index.html', /<p class="tally">.*?<\/p>/],
     ['the count of numbers', 'numbers/index.html', /<p>\d+ numbers? .*?<\/p>/],
+    ['the count of parts', 'parts/index.html', /<p>\d+ parts?, .*?<\/p>/],
+    ['the list of parts', 'parts/index.html', /<table class="ledger parts">.*?<\/table>/],
+    ['what the parts cost', 'parts/index.html', /<table class="ledger costs">.*<\/table>.*?<\/p>/],
+    ['the count of what is open', 'open/index.html', /<p>\d+ tasks? .*?<\/p>/],
+    ['the table of tasks', 'open/index.html', /<table class="ledger tasks">.*?<\/table>/],
+    [
+      'the table of sources',
+      'sources/index.html',
+      /<table class="ledger sources-read">.*?<\/table>/,
+    ],
     ['a standard table', 'tables/boat-ampacity/index.html', /<tbody>.*?<\/tbody>/],
     ['the head of a block’s page', 'notes/loop/pump/index.html', /<p class="over">.*?<\/h1>/],
     [
@@ -90,6 +100,31 @@ describe('verify', () => {
         line: 1,
         text: 'the numbers of this page are not there',
       },
+    ])
+    await rm(folder, { recursive: true })
+  })
+
+  it('finds that an older name leads elsewhere, or nowhere', async () => {
+    const file = 'notes/old-loop/index.html'
+    const text = 'the page of an older name does not lead to the new one'
+    const html = pages.get(file) ?? ''
+    expect(html).toContain('../../notes/loop/')
+    const altered = html.replaceAll('notes/loop/', 'notes/pump-circuit/')
+    const gone = new Map([...pages].filter(([name]) => name !== file))
+    for (const all of [new Map([...pages, [file, altered]]), gone])
+      expect(await verifyTexts(site.numbersJson, all)).toEqual([{ file, line: 1, text }])
+  })
+
+  it('finds a link that leads nowhere, whoever wrote it', async () => {
+    const folder = await copyOf(site.folder)
+    const file = 'notes/loop/index.html'
+    const html = pages.get(file) ?? ''
+    const links = '<a href="../no-such-note/">x</a><a href="#no-such-place">y</a>'
+    await writeFile(join(folder, file), html.replace('<h1>', `${links}<h1>`))
+    const found = (await verifySite(folder)).filter((one) => one.file === file)
+    expect(found.map(({ text }) => text)).toEqual([
+      'a link to `../no-such-note/` leads nowhere',
+      'a link to `#no-such-place`: there is no such place on that page',
     ])
     await rm(folder, { recursive: true })
   })

@@ -160,7 +160,7 @@ describe('a value', () => {
 
 describe('a name', () => {
   it('misspelt, in prose and inside an attribute’s JSX', async () => {
-    const body = `import { Box } from './box.js'\n\nIt draws <Chosen id="pumpDraw" value="1 A" because="so" />, {pumpDrow} twice.\n\n<Box icon={<b>{pumpDrwa}</b>} />`
+    const body = `import { Box } from 'box-of-paint'\n\nIt draws <Chosen id="pumpDraw" value="1 A" because="so" />, {pumpDrow} twice.\n\n<Box icon={<b>{pumpDrwa}</b>} />`
     expect(await messages(body)).toEqual([
       'notes/n.mdx:9:62 error unknown-name: no number, block or import is called `pumpDrow` | hint: did you mean `pumpDraw`?',
       'notes/n.mdx:11:16 error unknown-name: no number, block or import is called `pumpDrwa` | hint: did you mean `pumpDraw`?',
@@ -193,7 +193,102 @@ describe('a name', () => {
   })
 })
 
+describe('a cell of a table', () => {
+  const cut = `<Calc id="k" use="cut">\n\n| name | length |\n| --- | --- |\n| a | 1 m |\n| b | 3 m |\n\n</Calc>`
+
+  it('that is not there is told in prose, in a sum, in an input and beside a reading', async () => {
+    const body = `${cut}\n\nIt is {k.each[1].share}, {k.each[2].share}, {k.each[9].share * 2} and {k.pieces[2].length}.\n\n<Calc id="n" use="cut" pieces={[{ length: k.pieces[5].length }]} />\n\nAnd <Reading id="r" value="25 %" with="tape" checks={k.each[3].share} /> it was.`
+    const none = (at: string, table: string, field: string) =>
+      `notes/n.mdx:${at} error no-such-row: \`k.${table}\` has 2 rows, 0 to 1 | hint: rows are counted from 0: \`k.${table}[1].${field}\` is in the last`
+    expect(await messages(body)).toEqual([
+      none('16:27', 'each', 'share'),
+      none('16:46', 'each', 'share'),
+      none('16:72', 'pieces', 'length'),
+      none('18:43', 'pieces', 'length'),
+      none('20:54', 'each', 'share'),
+    ])
+  })
+
+  it('in a column that it does not have, or that has words', async () => {
+    expect(await messages(`${cut}\n\nIt is {k.each[0].shape} of {k.each[0].name}.`)).toEqual([
+      'notes/n.mdx:16:8 error not-a-number: `k.each` has no numbers in a column `shape` | allowed: `k.each[0].share` | hint: did you mean `k.each[0].share`?',
+      'notes/n.mdx:16:29 error not-a-number: `k.each` has words in a column `name` | allowed: `k.each[0].share`',
+    ])
+  })
+
+  it('of a block that cannot tell', async () => {
+    const body = `It draws <Assumed id="far" value="0 lb" because="a wrong one" /> of it.\n\n<Calc id="k" use="cut" pieces={[{ length: far }]} />\n\nIt is {k.each[0].share}.`
+    expect(await messages(body)).toEqual([
+      expect.stringMatching(/^notes\/n\.mdx:9:43 error wrong-dimension: /),
+      'notes/n.mdx:11:8 error no-such-row: `k.each` has no rows: `k` cannot tell',
+    ])
+  })
+
+  it('whose table fits several lists says how to name one', async () => {
+    const body = `It weighs <Reading id="engine" value="164 kg" with="tape" /> now.\n\n<Calc id="b" use="axle-balance" wheelbase="2.3 m" frontBefore="520 kg" rearBefore="430 kg">\n\n| name | mass | x |\n| --- | --- | --- |\n| engine | {engine} | 0.22 m |\n\n</Calc>`
+    expect(await messages(body, { known: calculators })).toEqual([
+      'notes/n.mdx:11:1 error which-list: the table’s columns (name, mass, x) fit `removed`, `added` and `load` | hint: say which list it is: `removed={[{ name: "engine", mass: engine, x: "0.22 m" }]}`, one pair of braces for each row',
+    ])
+  })
+})
+
+describe('an unusual value', () => {
+  const unusual =
+    'warning unusual: `volts`: `120 V` is unusual for “Voltage”: it is mostly 5 V to 30 V'
+
+  it('typed into a block is remarked on', async () => {
+    expect(await messages(lamp('amps="0.2 A" volts="120 V" accept="x"'))).toContainEqual(
+      `notes/n.mdx:7:38 ${unusual}`,
+    )
+  })
+
+  it.each([
+    ['measured', '<Reading id="u" value="120 V" with="meter" />'],
+    ['from a sheet', '<Rated id="u" value="120 V" source="sheet" at="p. 1" />'],
+    ['assumed', '<Assumed id="u" value="120 V" because="the old dynamo" />'],
+    ['chosen', '<Chosen id="u" value="120 V" because="the old dynamo" />'],
+    [
+      'a sum of such',
+      '<Chosen id="half" value="60 V" because="so" />, <Show id="u" value={half * 2} />',
+    ],
+  ])('that is %s says where it comes from, and is taken', async (_, element) => {
+    const body = `It has ${element} at rest.\n\n${lamp('amps="0.2 A" volts={u}')}`
+    expect((await messages(body)).filter((text) => text.includes('unusual'))).toEqual([])
+  })
+
+  it('that is a result of a block is remarked on', async () => {
+    const body = `${lamp('amps="0.2 A" volts="30 V"')}\n\n<Calc id="d" use="lamp" amps="0.2 A" volts={c.power / c.amps * 4} accept="x" />`
+    expect(await messages(body)).toContainEqual(
+      expect.stringContaining('warning unusual: `volts`: `120 V`'),
+    )
+  })
+})
+
+describe('a later number', () => {
+  it('that is older than what it replaces', async () => {
+    const body = `It was <Assumed id="guess" value="1 A" because="so" />, then <Reading id="seen" value="1.2 A" with="meter" on="2026-03-13" replaces={guess} /> and <Reading id="again" value="1.3 A" with="meter" on="2026-03-14" replaces={seen} />.`
+    expect(await messages(body)).toEqual([
+      'notes/n.mdx:7:81 warning replaces-newer: `seen` is of 2026-03-13 and takes the place of `n/guess`, which is of 2026-03-14 | hint: the later number replaces the older one: turn them round, or mend the date of the note or of the reading (`on`)',
+    ])
+  })
+})
+
 describe('the text of a note', () => {
+  it('with a name that was refused, and used as it was told', async () => {
+    const body = `<Reading with="tape">\n\n| name | value |\n| --- | --- |\n| front bare | 338 kg |\n\n</Reading>\n\nIt is {frontBare}.`
+    expect(await messages(body)).toEqual([
+      'notes/n.mdx:11:1 error bad-name: `front bare` would be read as a sum in `{front bare}`; a name is letters and digits without spaces or dashes | hint: `frontBare` would do',
+      'notes/n.mdx:15:8 error unknown-name: no number, block or import is called `frontBare` | hint: write this name also where it says `front bare`, which is refused',
+    ])
+  })
+
+  it('with a value in a sum', async () => {
+    const body = `It made <Chosen id="turns" value="10" because="so" /> turns, {turns / 20 s} each.`
+    expect(await messages(body)).toContainEqual(
+      'notes/n.mdx:7:62 error unreadable-braces: `{turns / 20 s}` is neither a name nor a sum of names | hint: give `20 s` a name first, as in `<Chosen id="given" value="20 s" because="…" />`, and put the name into the sum; write `\\{` for a brace as text',
+    )
+  })
+
   it('with a decimal comma in braces', async () => {
     expect(await messages(`It is {1,5} of it.\n\n${lamp('amps={1,5}')}`)).toEqual([
       'notes/n.mdx:7:8 error decimal-comma: `1,5` has a decimal comma | hint: write `1.5`',
@@ -229,7 +324,7 @@ describe('the text of a note', () => {
       'notes/n.mdx:2:1 error braces-in-frontmatter: braces in `title`: nothing is worked out in the frontmatter | hint: write the words only',
       'notes/n.mdx:3:1 error bad-frontmatter: `date`: a date is written YYYY-MM-DD, such as 2026-03-14; `14.3.2026` was read',
       'notes/n.mdx:4:1 error bad-frontmatter: `phase`: a phase is one of plan, survey, target, strip, adapter, pack, high-voltage, cooling, twelve-volt, charging, chassis, cabin, commissioning, certification, road; `coling` was read',
-      'notes/n.mdx:5:1 error unknown-frontmatter: the frontmatter has no field `stats`; it knows title, date, changed, phase, status, summary | hint: did you mean `status`?',
+      'notes/n.mdx:5:1 error unknown-frontmatter: the frontmatter has no field `stats`; it knows title, date, changed, phase, status, summary, was, draft, headline | hint: did you mean `status`?',
     ])
   })
 
@@ -283,7 +378,7 @@ describe('the folder', () => {
       'titel: x\nvehicle: v\nunits: imperial\nsources:\n  a: { title: b, read: 3.4.2026 }\n',
       [
         'site.yaml:1:1 error bad-settings: `title`: it is missing',
-        'site.yaml:1:1 error bad-settings: the settings know no `titel` here | allowed: title, description, vehicle, notice, author, units, address, base, nominals, instruments, sources',
+        'site.yaml:1:1 error bad-settings: the settings know no `titel` here | allowed: title, description, vehicle, notice, author, units, address, questions, base, offline, contingency, nominals, instruments, sources',
         'site.yaml:3:8 error bad-settings: `units`: units are `metric`, `us`, or a list of both, the first shown first',
         'site.yaml:5:24 error bad-settings: `sources.a.read`: a date is written YYYY-MM-DD, such as 2026-03-14',
       ],
@@ -292,6 +387,33 @@ describe('the folder', () => {
     const { problems } = await ledgerOf({ zz: other }, trivial, site)
     seen.push(...problems.map(line))
     expect(problems.map(line)).toEqual([others, ...list].sort())
+  })
+})
+
+describe('settings that are wrong in one line', () => {
+  it.each([
+    [
+      'units: [metric, imperial]',
+      'site.yaml:3:8 error bad-settings: `units`: units are `metric`, `us`, or a list of both, the first shown first',
+    ],
+    ['titel: x', 'site.yaml:1:1 error bad-settings: the settings know no `titel` here | allowed: '],
+    [
+      'sources:\n  sheet: { titel: x }',
+      'site.yaml:4:10 error bad-settings: `sources.sheet.title`: it is missing',
+    ],
+  ])('keep what can be read of the others: %j', async (wrong, message) => {
+    const site = `title: T\nvehicle: v\n${wrong}\nnominals: [48 V]\ninstruments: { meter: { title: a meter } }\n`
+    const body = `The 48 V side drew <Reading id="a" value="1 A" with="meter" /> or <Rated id="b" value="2 A" source="sheet" at="p. 1" />.`
+    const { problems } = await ledgerOf(
+      { n: wrong.startsWith('sources') ? body : body.replace('sheet', 'the sheet'), zz: other },
+      trivial,
+      site,
+    )
+    const lines = problems.map(line)
+    seen.push(...lines)
+    expect(lines.filter((text) => text.startsWith('notes/n'))).toEqual([])
+    expect(lines).toContain(others)
+    expect(lines.filter((text) => text.startsWith(message))).toHaveLength(1)
   })
 })
 

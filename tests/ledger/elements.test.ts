@@ -3,6 +3,9 @@ import { describe, expect, it } from 'vitest'
 import type { PublishedNumber } from '../../src/ledger/published.ts'
 import { blockOf, ledgerOf, numberOf, problemsOf, soundLedger } from './ledger-of.ts'
 
+/** Exponents of the currencies after US$. */
+const noOtherMoney = [0, 0, 0, 0, 0, 0, 0, 0, 0]
+
 /** What every number of these tests has in common is left out. */
 const usual = {
   note: 'n',
@@ -16,8 +19,8 @@ const usual = {
   date: '2026-03-14',
   file: 'notes/n.mdx',
 }
-const ampere = { of: 'current', unit: 'A', vector: [0, 0, 0, 1, 0, 0, 0] }
-const metre = { of: 'length', unit: 'm', vector: [1, 0, 0, 0, 0, 0, 0] }
+const ampere = { of: 'current', unit: 'A', vector: [0, 0, 0, 1, 0, 0, 0, ...noOtherMoney] }
+const metre = { of: 'length', unit: 'm', vector: [1, 0, 0, 0, 0, 0, 0, ...noOtherMoney] }
 
 async function only(text: string): Promise<PublishedNumber> {
   const { published } = await soundLedger({ n: text })
@@ -68,7 +71,7 @@ describe('an element', () => {
       firmness: 'rated',
       of: 'temperature',
       unit: 'K',
-      vector: [0, 0, 0, 0, 1, 0, 0],
+      vector: [0, 0, 0, 0, 1, 0, 0, ...noOtherMoney],
       flavour: 'temperature',
       typed: '65 °C',
       value: 338.15,
@@ -103,7 +106,7 @@ describe('an element', () => {
       firmness: 'assumed',
       of: 'fraction',
       unit: '1',
-      vector: [0, 0, 0, 0, 0, 0, 0],
+      vector: [0, 0, 0, 0, 0, 0, 0, ...noOtherMoney],
       typed: '12 %',
       value: 0.12,
       now: 0.12,

@@ -177,7 +177,7 @@ describe('a temperature', () => {
 })
 
 describe('a name elsewhere in a note', () => {
-  const modules = "import { Box } from './box.js'\n\n"
+  const modules = "import { Box } from 'box-of-paint'\n\n"
 
   it('is found in an attribute, and in JSX inside of one', async () => {
     expect(

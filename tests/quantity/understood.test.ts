@@ -260,7 +260,7 @@ test('a value has the vector and flavour of what it is', () => {
   expect(parseQuantity('65 C', 'temperature')).toEqual({
     ok: true,
     value: 338.15,
-    vector: [0, 0, 0, 0, 1, 0, 0],
+    vector: [0, 0, 0, 0, 1, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0],
     flavour: 'temperature',
     of: 'temperature',
     unit: '°C',

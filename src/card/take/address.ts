@@ -9,8 +9,18 @@ export function blockPath(block: Pick<PublishedBlock, 'note' | 'name'>, ctx: Car
   return ctx.href(`/notes/${block.note}/${encodeURIComponent(block.name)}/`)
 }
 
-export function blockAddress(block: Pick<PublishedBlock, 'note' | 'name'>, ctx: CardContext) {
+export const blockAddress = (
+  block: Pick<PublishedBlock, 'note' | 'name'>,
+  ctx: CardContext,
+): string => whole(blockPath(block, ctx), ctx)
+
+/** That of a calculator which is used alone. */
+export const calculatorAddress = (
+  { calculator }: Pick<PublishedBlock, 'calculator'>,
+  ctx: CardContext,
+): string => whole(ctx.href(`/calculators/${calculator}/`), ctx)
+
+function whole(path: string, ctx: CardContext): string {
   const { address } = ctx.published.site
-  const path = blockPath(block, ctx)
   return address === undefined ? path : new URL(path, address).href
 }

@@ -8,7 +8,7 @@ import { standingWords } from '../../../calculators/hazard-names.ts'
 import type { Source } from '../../../calculators/define.ts'
 import { givenIds } from '../../ledger/given.ts'
 import type { PublishedBlock } from '../../ledger/published.ts'
-import { trustWords } from '../calculator.ts'
+import { sourceText } from '../calculator.ts'
 import type { CardContext } from '../context.ts'
 import { basisWords } from '../findings.ts'
 import { firm } from '../firm.ts'
@@ -87,8 +87,6 @@ function sourceLines(
   const ofNumbers = rootsOf(givenIds(block.given), ctx).flatMap(({ source }) =>
     source === null ? [] : [words(source.title, source.edition, source.at, source.url)],
   )
-  const ofCalculator = sources.map(
-    ({ title, edition, at, trust }) => `${words(title, edition, at)}. ${trustWords[trust]}`,
-  )
+  const ofCalculator = sources.map(sourceText)
   return [...new Set([...ofNumbers, ...ofCalculator])].map((line) => wrap(firm(line), '- '))
 }

@@ -7,7 +7,7 @@ import type { PublishedBlock } from '../../ledger/published.ts'
 import type { CardContext } from '../context.ts'
 import { editionOf } from '../edition.ts'
 import { dateWords } from '../words.ts'
-import { blockAddress } from './address.ts'
+import { blockAddress, calculatorAddress } from './address.ts'
 import { whoseWords, type Whose } from './whose.ts'
 
 export function provenance(
@@ -18,11 +18,12 @@ export function provenance(
   const published = (ctx.builder ?? ctx).published
   const { title, vehicle, notice } = published.site
   const note = ctx.note(block.note)
+  const site = [`${title}: ${vehicle}`, ...(notice === undefined ? [] : [notice])]
+  if (whose.who === 'nobody') return [...site, calculatorAddress(block, ctx), whoseWords(whose)]
   const date = note === undefined ? '' : `, ${dateWords(note.changed ?? note.date)}`
   const edition = whose.edition ?? editionOf(published, block.note)
   return [
-    `${title}: ${vehicle}`,
-    ...(notice === undefined ? [] : [notice]),
+    ...site,
     `Note: ${note?.title ?? block.note}${date}, edition ${edition}`,
     blockAddress(block, ctx),
     whoseWords(whose),

@@ -12,9 +12,12 @@ interface Edition {
 export type Whose =
   | (Edition & { readonly who: 'builder' })
   | (Edition & { readonly who: 'reader'; readonly changed: number })
+  /** A calculator used alone. */
+  | { readonly who: 'nobody' }
 
 /** A sentence. */
 export function whoseWords(whose: Whose): string {
+  if (whose.who === 'nobody') return 'A reader’s figures, of no note: nobody has built it so.'
   return whose.who === 'builder'
     ? 'The builder’s figures.'
     : `A reader’s figures, not the builder’s: ${count(whose.changed, 'figure')} changed.`

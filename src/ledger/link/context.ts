@@ -4,9 +4,14 @@
  */
 import type { Calculator } from '../../../calculators/define.ts'
 import type { CellUse } from '../cells.ts'
-import type { At, BlockSource, NoteSource } from '../note-source.ts'
+import type { At, BlockSource, NoteSource, PartSource } from '../note-source.ts'
 import type { Problem } from '../problems.ts'
-import type { PublishedBlock, PublishedNumber } from '../published.ts'
+import type {
+  PublishedBlock,
+  PublishedNumber,
+  PublishedPart,
+  PublishedQuote,
+} from '../published.ts'
 import { problemAt, type Said } from '../report.ts'
 import type { SiteSettings } from '../site-file.ts'
 
@@ -14,6 +19,7 @@ import type { SiteSettings } from '../site-file.ts'
 export type Named =
   | { readonly type: 'number'; readonly name: string }
   | { readonly type: 'block'; readonly block: BlockSource }
+  | { readonly type: 'part'; readonly part: PartSource }
 
 /** The settings; not readable where some of their instruments or sources could not be read. */
 export type LinkSettings = SiteSettings & { readonly readable: boolean }
@@ -31,6 +37,8 @@ export interface LinkContext {
   readonly dependencies: ReadonlyMap<string, Set<string>>
   readonly numbers: Map<string, PublishedNumber>
   readonly blocks: PublishedBlock[]
+  readonly parts: PublishedPart[]
+  readonly quotes: PublishedQuote[]
   /** Where cells of tables are named; whether they are there is known when all is worked. */
   readonly cells: CellUse[]
   readonly problems: Problem[]
@@ -51,16 +59,19 @@ export function startLink(
     dependencies: new Map(notes.map((note) => [note.slug, new Set()])),
     numbers: new Map(),
     blocks: [],
+    parts: [],
+    quotes: [],
     cells: [],
     problems: [],
   }
 }
 
-function namesOf({ roots, sums, blocks }: NoteSource): Map<string, Named> {
+function namesOf({ roots, sums, blocks, parts }: NoteSource): Map<string, Named> {
   const numbers = [...roots, ...sums]
   return new Map<string, Named>([
     ...numbers.map(({ name }) => [name, { type: 'number', name }] as const),
     ...blocks.map((block) => [block.name, { type: 'block', block }] as const),
+    ...parts.map((part) => [part.name, { type: 'part', part }] as const),
   ])
 }
 

@@ -20,7 +20,7 @@ export interface Slot {
   readonly name: string
 }
 
-type RawNumber = Extract<RawInput, { readonly type: 'text' | 'sum' }>
+type RawNumber = Extract<RawInput, { readonly type: 'text' | 'sum' | 'number' }>
 
 export function linkInput(
   ctx: LinkContext,
@@ -54,8 +54,8 @@ function linkNumber(
   raw: RawNumber,
 ): Given | undefined {
   const common = { block: `${note.slug}/${block.name}`, of: field.of }
-  if (raw.type === 'sum') {
-    const expression = resolveSum(ctx, note, raw.sum)
+  if (raw.type !== 'text') {
+    const expression = raw.type === 'number' ? { ref: raw.id } : resolveSum(ctx, note, raw.sum)
     if (expression === undefined) return undefined
     const id = addNumber(ctx, note, path, raw, { ...common, ...summed(expression) })
     return { type: 'number', id, how: 'reference' }

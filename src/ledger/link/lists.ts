@@ -5,6 +5,7 @@ import type { Given } from '../published.ts'
 import { didYouMean } from '../report.ts'
 import { report, type LinkContext } from './context.ts'
 import { asClause, linkInput, type Slot } from './inputs.ts'
+import { partRows } from './part-rows.ts'
 
 type RawRow = Readonly<Record<string, RawInput>>
 
@@ -32,17 +33,20 @@ export function linkList(
     return undefined
   }
   const [least, most] = field.rows
-  if (raw.rows.length < least || raw.rows.length > most) {
+  const parts = raw.parts === undefined ? [] : partRows(ctx, slot, field, raw.parts)
+  if (parts === undefined) return undefined
+  const rows = [...parts, ...raw.rows]
+  if (rows.length < least || rows.length > most) {
     report(ctx, note, raw, {
       rule: 'list-length',
-      text: `\`${name}\` has ${raw.rows.length} rows`,
+      text: `\`${name}\` has ${rows.length} rows`,
       allowed: `${least} to ${most} rows, one for each ${field.row}`,
     })
     return undefined
   }
   return {
     type: 'rows',
-    rows: raw.rows.map((row, index) =>
+    rows: rows.map((row, index) =>
       linkRow(ctx, { ...slot, path: `${slot.path}.${index}` }, field, row),
     ),
   }

@@ -10,6 +10,9 @@ import type { LinkContext } from './context.ts'
 import { resolveName, resolveSum } from './resolve.ts'
 import { instrumentOf, sourceOf } from './sources.ts'
 
+/** `±0.1 A` and `+/- 0.1 A` say twice what the place says. */
+const plusMinusSign = /^\s*(?:±|\+\s*\/?\s*[-−–])\s*/
+
 export function addNumber(
   ctx: LinkContext,
   note: NoteSource,
@@ -46,7 +49,7 @@ export function linkRoot(ctx: LinkContext, note: NoteSource, root: RootSource): 
       at: kind === 'rated' ? undefined : at,
       because,
       settle,
-      plusMinusShown: root.plusMinus ?? instrument?.plusMinus,
+      plusMinusShown: (root.plusMinus ?? instrument?.plusMinus)?.replace(plusMinusSign, ''),
       replaces,
       checks,
     }),

@@ -9,6 +9,7 @@ import type { Expression } from '../published.ts'
 import { didYouMean } from '../report.ts'
 import { ownName, ownNames, report, type LinkContext, type Named } from './context.ts'
 import { resolveField } from './fields.ts'
+import { resolveFigure } from './part-figures.ts'
 
 /** What a path leads to: a name of some note, and what of the path is left behind it. */
 interface Found {
@@ -51,6 +52,7 @@ function resolve(
   const found = find(ctx, note, path, at)
   if (found === undefined) return undefined
   const { owner, named, fields } = found
+  if (named.type === 'part') return resolveFigure(ctx, note, owner, named.part, fields, at)
   if (named.type === 'block') return resolveField(ctx, note, owner, named.block, fields, at)
   if (fields.length === 0) return `${owner.slug}/${named.name}`
   report(ctx, note, at, {

@@ -12,5 +12,6 @@ export type Shown =
     }
   | { readonly type: 'table'; readonly ids: readonly string[] }
   | { readonly type: 'block'; readonly id: string }
+  | { readonly type: 'part'; readonly id: string; readonly linked: boolean }
   | { readonly type: 'nominal'; readonly text: string }
   | { readonly type: 'quoted'; readonly text: string; readonly source: PublishedSource }

@@ -32,7 +32,11 @@ export function withTables(
       continue
     }
     const [name, list] = fitting
-    if (raw[name] === undefined) raw[name] = rowsOf(table, list)
+    const given = raw[name]
+    const made = rowsOf(table, list)
+    if (given === undefined) raw[name] = made
+    else if (given.type === 'rows' && given.parts !== undefined && given.rows.length === 0)
+      raw[name] = { ...made, parts: given.parts }
     else
       report(ctx, note, table, {
         rule: 'doubled-list',
@@ -83,7 +87,9 @@ function fieldNamed({ fields }: ListField, heading: string): string | undefined 
   )?.[0]
 }
 
-function rowsOf({ rows, line, column }: RawTable, list: ListField): RawInput {
+type RawRows = Extract<RawInput, { readonly type: 'rows' }>
+
+function rowsOf({ rows, line, column }: RawTable, list: ListField): RawRows {
   const byField = (row: Raw): Raw =>
     Object.fromEntries(
       Object.entries(row).map(([heading, raw]) => [fieldNamed(list, heading) ?? heading, raw]),

@@ -19,10 +19,16 @@ export function linkUse(ctx: LinkContext, note: NoteSource, use: Use): Shown | u
       return { type: 'table', ids: use.names.map((name) => `${note.slug}/${name}`) }
     case 'block':
       return { type: 'block', id: `${note.slug}/${use.name}` }
+    case 'part':
+      return { type: 'part', id: `${note.slug}/${use.name}`, linked: use.linked }
     case 'nominal':
       return { type: 'nominal', text: use.text }
-    case 'quoted':
-      return { type: 'quoted', text: use.text, source: sourceOf(ctx, note, use.source, use) }
+    case 'quoted': {
+      const { text, line } = use
+      const source = sourceOf(ctx, note, use.source, use)
+      ctx.quotes.push({ note: note.slug, text, source, line })
+      return { type: 'quoted', text, source }
+    }
     case 'sum':
     case 'show':
       return linkSumUse(ctx, note, use)

@@ -4,7 +4,19 @@
  */
 import type { Node } from 'unist'
 import { noteOwnNames } from '../names.ts'
-import type { At, BlockSource, NamedSum, NoteImport, RootSource, Use } from '../note-source.ts'
+import type {
+  At,
+  BlockSource,
+  LinkSource,
+  NamedSum,
+  NoteImport,
+  PartSource,
+  PictureUse,
+  RootSource,
+  StepSource,
+  TaskSource,
+  Use,
+} from '../note-source.ts'
 import type { Problem } from '../problems.ts'
 import { problemAt, type Said } from '../report.ts'
 import type { NoteMeta } from '../site-file.ts'
@@ -32,7 +44,12 @@ export interface ReadContext {
   readonly roots: RootSource[]
   readonly sums: NamedSum[]
   readonly blocks: BlockSource[]
+  readonly parts: PartSource[]
+  readonly tasks: TaskSource[]
+  readonly steps: StepSource[]
+  readonly links: LinkSource[]
   readonly uses: Use[]
+  readonly pictures: PictureUse[]
   /** Names given so far, each with its element. */
   readonly declared: Map<string, At>
   /** Element -> how many of it have no name of their own. */
@@ -51,7 +68,12 @@ export function startRead(options: ReadOptions, given: ReadonlySet<string>): Rea
     roots: [],
     sums: [],
     blocks: [],
+    parts: [],
+    tasks: [],
+    steps: [],
+    links: [],
     uses: [],
+    pictures: [],
     declared: new Map(),
     unnamed: new Map(),
     headings: new Map(),

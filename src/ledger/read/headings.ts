@@ -6,9 +6,14 @@ import type GithubSlugger from 'github-slugger'
 import type { Heading } from 'mdast'
 import { visitParents } from 'unist-util-visit-parents'
 import { report, startOf, type ReadContext } from './context.ts'
+import { lineOfText } from './tasks.ts'
 
 export function readHeading(ctx: ReadContext, heading: Heading, slugger: GithubSlugger): void {
-  ctx.headings.set(slugger.slug(headingText(heading)), startOf(heading))
+  const name = slugger.slug(headingText(heading))
+  const start = startOf(heading)
+  const pieces = lineOfText(heading.children)
+  ctx.headings.set(name, start)
+  ctx.steps.push({ name, depth: heading.depth, pieces, ...start })
 }
 
 /** The text a heading is addressed by: its words, and the source of what is in braces. */

@@ -2,6 +2,7 @@
  * A note's module lines: which names they bind for MDX, and which numbers they bring from other notes.
  * They are read before everything else, since they may stand below their use.
  */
+import { posix } from 'node:path'
 import type { Root } from 'mdast'
 import { noteOwnNames } from '../names.ts'
 import { didYouMean } from '../report.ts'
@@ -20,8 +21,23 @@ export function readImports(ctx: ReadContext, tree: Root): void {
     const from = isNode(statement.source) ? String(statement.source.value) : undefined
     if (statement.type === 'ImportDeclaration' && from?.endsWith('.mdx'))
       readNoteImport(ctx, statement, from)
-    else for (const name of bindings(statement)) ctx.bound.add(name)
+    else {
+      for (const name of bindings(statement)) ctx.bound.add(name)
+      if (from !== undefined) checkFile(ctx, statement, from)
+    }
   }
+}
+
+/** A path that leads to no file would stop the page much later, in other words than these. */
+function checkFile(ctx: ReadContext, statement: AnyNode, from: string): void {
+  if (!/^\.{0,2}\//.test(from)) return
+  const path = posix.normalize(`notes/${from.replace(/\?.*$/, '')}`)
+  if (path.startsWith('..') || from.startsWith('/') || ctx.options.files.includes(path)) return
+  report(ctx, placeOf(statement), {
+    rule: 'unknown-file',
+    text: `there is no file \`${from}\``,
+    hint: likelyNote(ctx, `${from}.mdx`),
+  })
 }
 
 function readNoteImport(ctx: ReadContext, statement: AnyNode, from: string): void {

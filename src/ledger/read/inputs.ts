@@ -2,7 +2,7 @@
  * What a block is given in one attribute or cell: a text, a sum, or a list of parts. What cannot be
  * read is `unread`, so that it is not called missing as well.
  */
-import type { At, RawInput } from '../note-source.ts'
+import type { At, PartsWord, RawInput } from '../note-source.ts'
 import type { Attribute } from './attributes.ts'
 import { lineAndColumn, report, type ReadContext } from './context.ts'
 import { isNode, keyText, nodesOf, placeOf, type AnyNode } from './estree.ts'
@@ -20,8 +20,9 @@ export function readInput(ctx: ReadContext, attribute: Attribute): RawInput {
 export function readBraces(ctx: ReadContext, node: AnyNode, source: string, at: At): RawInput {
   const text = plainText(node)
   if (text !== undefined) return { type: 'text', text, ...at }
-  if (node.type === 'ArrayExpression')
-    return { type: 'rows', rows: readRows(ctx, node.elements, at), ...at }
+  const parts = partsWord(node)
+  if (parts !== undefined) return { type: 'rows', rows: [], parts, ...at }
+  if (node.type === 'ArrayExpression') return readList(ctx, node, at)
   if (node.type === 'ObjectExpression')
     return { type: 'rows', rows: readRows(ctx, [node], at), ...at }
   const sum = sortNames(ctx, node, 'value') === 'bad' ? undefined : readSum(ctx, node)
@@ -36,6 +37,41 @@ function plainText({ type, value, expressions, quasis }: AnyNode): string | unde
   const only: unknown = nodesOf(quasis)[0]?.value
   return typeof only === 'object' && only !== null && 'cooked' in only
     ? String(only.cooked)
+    : undefined
+}
+
+/** `[…, { name: "…" }]`, and parts of the notes among them: `[...parts, { name: "driver" }]`. */
+function readList(ctx: ReadContext, { elements }: AnyNode, at: At): RawInput {
+  const items = nodesOf(elements)
+  const spread = items.flatMap((item) => partsIn(item) ?? [])
+  const rows = readRows(
+    ctx,
+    items.filter((item) => partsIn(item) === undefined),
+    at,
+  )
+  const [parts, second] = spread
+  if (second !== undefined)
+    report(ctx, second, {
+      rule: 'bad-list',
+      text: 'parts stand twice in one list',
+      hint: '`parts.all` holds every part, `parts` what is fitted',
+    })
+  return { type: 'rows', rows, ...(parts && { parts }), ...at }
+}
+
+const partsIn = ({ type, argument }: AnyNode): PartsWord | undefined =>
+  type === 'SpreadElement' && isNode(argument) ? partsWord(argument) : undefined
+
+/** `parts` and `parts.out` as they are written; undefined for anything else. */
+function partsWord(node: AnyNode): PartsWord | undefined {
+  const { type, object, property, computed } = node
+  const isParts = (one: unknown): boolean =>
+    isNode(one) && one.type === 'Identifier' && one.name === 'parts'
+  if (isParts(node)) return { which: 'fitted', ...placeOf(node) }
+  if (type !== 'MemberExpression' || computed === true || !isParts(object)) return undefined
+  const which = keyText(property)
+  return which === 'out' || which === 'planned' || which === 'all'
+    ? { which, ...placeOf(node) }
     : undefined
 }
 

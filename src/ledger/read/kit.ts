@@ -2,6 +2,8 @@
  * The elements that an author writes, and what each of the four kinds of given number takes. A name
  * that begins with a capital and is neither here nor imported is a fault.
  */
+import type { PartFigure } from '../note-source.ts'
+
 export const rootKinds = {
   Reading: 'reading',
   Rated: 'rated',
@@ -22,6 +24,25 @@ export const kitElements: readonly string[] = [
   'Nominal',
   'Quoted',
   'Calc',
+  'Part',
+  'Photo',
+  'BeforeAfter',
+]
+
+/** Elements that hold pictures and words, which are read like any others of the note. */
+export const isPhotoElement = (name: string): boolean => name === 'Photo' || name === 'BeforeAfter'
+
+/** Figures of a part; what it takes besides is in `part.ts`. */
+export const partFigures: readonly PartFigure[] = [
+  'quantity',
+  'price',
+  'mass',
+  'x',
+  'z',
+  'load',
+  'power',
+  'duty',
+  'surge',
 ]
 
 export const rootAttributes: Readonly<

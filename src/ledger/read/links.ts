@@ -1,12 +1,12 @@
 /**
- * Links, pictures, and the addresses that both may refer to: a linked note must be there, a picture
- * must be one that can be published, and braces in either work nothing out.
+ * Links, and the addresses that they and pictures may refer to: braces in either work nothing out.
+ * Where links lead is seen when all notes are read (`../links.ts`); pictures are in `picture-uses.ts`.
  */
 import type { Definition, Image, Link, Root } from 'mdast'
+import { toString } from 'mdast-util-to-string'
 import { visitParents } from 'unist-util-visit-parents'
-import { report, startOf, type ReadContext } from './context.ts'
-import { likelyNote } from './imports.ts'
-import { decoded, pictureFault } from './pictures.ts'
+import { lineAndColumn, report, startOf, type ReadContext } from './context.ts'
+import { decoded, isPictureAddress } from './pictures.ts'
 
 /** Names of the definitions that pictures refer to: `![pump][here]`. */
 export function pictureReferences(tree: Root): ReadonlySet<string> {
@@ -17,36 +17,19 @@ export function pictureReferences(tree: Root): ReadonlySet<string> {
   return names
 }
 
-export function checkLink(
+export function readLink(
   ctx: ReadContext,
   node: Link | Image | Definition,
   pictures: ReadonlySet<string>,
 ): void {
-  const isPicture =
-    node.type === 'image' || (node.type === 'definition' && pictures.has(node.identifier))
-  if (isPicture) checkPicture(ctx, node)
-  if (node.type !== 'image') checkNote(ctx, node)
-  checkBraces(ctx, node)
+  if (node.type === 'image') return
+  if (node.type === 'definition' && pictures.has(node.identifier)) return
+  if (isPictureAddress(node.url)) return
+  const text = node.type === 'link' ? toString(node) : (node.label ?? node.identifier)
+  ctx.links.push({ url: node.url, text, ...lineAndColumn(startOf(node)) })
 }
 
-function checkPicture(ctx: ReadContext, node: Image | Definition): void {
-  const { file, files } = ctx.options
-  const fault = pictureFault(node.url, file, files)
-  if (fault !== undefined) report(ctx, startOf(node), fault)
-}
-
-function checkNote(ctx: ReadContext, node: Link | Definition): void {
-  const [target = ''] = node.url.split('#')
-  if (!target.endsWith('.mdx') || /^[a-z]+:/i.test(target)) return
-  if (ctx.options.slugOf(target) !== undefined) return
-  report(ctx, startOf(node), {
-    rule: 'unknown-note',
-    text: `a link to \`${target}\`: there is no such note`,
-    hint: likelyNote(ctx, target),
-  })
-}
-
-function checkBraces(ctx: ReadContext, node: Link | Image | Definition): void {
+export function checkBraces(ctx: ReadContext, node: Link | Image | Definition): void {
   const alternative = node.type === 'image' ? alternativeText(ctx, node) : ''
   for (const [what, text] of [
     ['alternative text', alternative],

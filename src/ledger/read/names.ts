@@ -79,11 +79,15 @@ function reportUnknown(ctx: ReadContext, names: readonly NameUse[]): void {
       rule: 'unknown-name',
       text: `no number, block or import is called \`${use.name}\``,
       hint:
+        (use.name === 'parts' ? partsHint : undefined) ??
         refusedFor(ctx, use.name) ??
         didYouMean(use.name, known) ??
         'give a number this name with `id`, or import it from the note that has it',
     })
 }
+
+const partsHint =
+  'the parts of the notes are rows of a list of a <Calc>: `added={parts}`, or `parts.out`, `parts.planned`, `parts.all`'
 
 /** Used as it was told where the name itself was refused: only that place is left to mend. */
 function refusedFor({ given }: ReadContext, use: string): string | undefined {

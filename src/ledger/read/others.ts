@@ -2,18 +2,24 @@
  * Elements that are not the kit's: HTML, and what a note imports. They are left to MDX; what is checked
  * is that they are known, and that no number of the ledger stands in their attributes.
  */
+import { toString } from 'mdast-util-to-string'
 import { nearestName } from '../../quantity/nearest.ts'
 import type { Element } from './attributes.ts'
-import { report, startOf, type ReadContext } from './context.ts'
+import { lineAndColumn, report, startOf, type ReadContext } from './context.ts'
 import { anyNode } from './estree.ts'
 import { kitElements } from './kit.ts'
 import { sortNames } from './names.ts'
+import { example, isPictureAddress } from './pictures.ts'
 
 export function checkOther(ctx: ReadContext, element: Element): void {
   const name = element.name ?? ''
   if (name === 'img') checkImage(ctx, element)
+  else if (name !== 'a') checkPictureNames(ctx, element)
+  if (name === 'a') readAnchor(ctx, element)
   const [head = ''] = name.split('.')
-  if (/^\p{Lu}/u.test(head) && !ctx.bound.has(head)) reportUnknown(ctx, element, head)
+  const inCapitals = kitElements.some((known) => known.toLowerCase() === head.toLowerCase())
+  if ((/^\p{Lu}/u.test(head) || inCapitals) && !ctx.bound.has(head))
+    reportUnknown(ctx, element, head)
   for (const attribute of element.attributes) {
     const value = attribute.type === 'mdxJsxAttribute' ? attribute.value : attribute
     const program = typeof value === 'object' ? value?.data?.estree : undefined
@@ -22,6 +28,39 @@ export function checkOther(ctx: ReadContext, element: Element): void {
       rule: 'number-in-attribute',
       text: `<${name}> is not one of the kit’s elements: a number of the ledger cannot stand in its attributes`,
       hint: 'put the number between the tags',
+    })
+  }
+}
+
+/** Only links in Markdown are made addresses of the site. */
+function readAnchor(ctx: ReadContext, element: Element): void {
+  const url = element.attributes.find(
+    (attribute) => attribute.type === 'mdxJsxAttribute' && attribute.name === 'href',
+  )?.value
+  if (typeof url !== 'string') return
+  const at = startOf(element)
+  if (/^(?:[a-z][a-z\d+.-]*:|#)/i.test(url))
+    ctx.links.push({ url, text: toString(element), ...lineAndColumn(at) })
+  else
+    report(ctx, at, {
+      rule: 'link-as-tag',
+      text: `<a> with \`${url}\`: nobody makes it an address of the site`,
+      hint: `write \`[words](${url})\``,
+    })
+}
+
+/** Only pictures in Markdown are made small and put on the site: `<source>`, `<video>` and others name none. */
+function checkPictureNames(ctx: ReadContext, element: Element): void {
+  for (const attribute of element.attributes) {
+    if (attribute.type !== 'mdxJsxAttribute' || typeof attribute.value !== 'string') continue
+    const [address = ''] = attribute.value.trim().split(/[\s,]+/)
+    if (!/^(?:src|srcset|srcSet|poster|data|href|xlink:href|xlinkHref)$/.test(attribute.name))
+      continue
+    if (!isPictureAddress(address)) continue
+    report(ctx, startOf(element), {
+      rule: 'picture-as-tag',
+      text: `<${element.name ?? ''}> with \`${address}\`: nobody puts it on the site`,
+      hint: `write ${example}`,
     })
   }
 }

@@ -40,13 +40,23 @@ export function filled(ctx: WorkContext, number: PublishedNumber): PublishedNumb
   }
 }
 
-/** The number that an alias names, or the later one that stands for it; not one of a block's results. */
+/**
+ * The number that an alias names in the end, or the later one that stands for it; not one of a block's
+ * results. An alias of an alias is one of the same number.
+ */
 function originalOf(
   { numbers, replacements }: WorkContext,
-  { expression }: PublishedNumber,
+  number: PublishedNumber,
 ): PublishedNumber | undefined {
-  if (typeof expression !== 'object' || !('ref' in expression)) return undefined
-  return replacements.get(expression.ref) ?? numbers.get(expression.ref)
+  const seen = new Set<PublishedNumber>([number])
+  for (let last = number; ;) {
+    const { expression } = last
+    const ref = typeof expression === 'object' && 'ref' in expression ? expression.ref : undefined
+    const next = ref === undefined ? undefined : (replacements.get(ref) ?? numbers.get(ref))
+    if (next === undefined || seen.has(next)) return last === number ? undefined : last
+    seen.add(next)
+    last = next
+  }
 }
 
 const siUnit = (quantity: Quantity): string =>

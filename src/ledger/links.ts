@@ -1,0 +1,217 @@
+/**
+ * Where the links of all notes lead. In: the notes as read, the worked ledger, and what else the site
+ * has pages for. Out: a problem for each link that leads nowhere, and those that lead off the site.
+ *
+ * A link to a number leads to its name, and to a result of a block (`#pump.flow`) by its story.
+ */
+import { nearestName } from '../quantity/nearest.ts'
+import type { LinkSource, NoteSource } from './note-source.ts'
+import type { Problem } from './problems.ts'
+import type { Published, PublishedLink } from './published.ts'
+import { didYouMean, problemAt, type Said } from './report.ts'
+
+export interface Site {
+  /** File names of all notes, drafts too. */
+  readonly names: readonly string[]
+  readonly slugOf: (specifier: string) => string | undefined
+  readonly calculators: readonly string[]
+  readonly tables: readonly string[]
+}
+
+/** Each note's anchors: slug -> where a link may lead on its page. */
+type Places = ReadonlyMap<string, ReadonlySet<string>>
+
+export function linkProblems(
+  notes: readonly NoteSource[],
+  published: Published,
+  site: Site,
+): Problem[] {
+  const places = placesOf(notes, published)
+  const renamed = new Map(
+    notes.flatMap(({ slug, meta }) => (meta.was ?? []).map((was) => [was, slug] as const)),
+  )
+  return [
+    ...renameProblems(notes),
+    ...notes.flatMap((note) =>
+      note.links.flatMap((link) => {
+        const said = faultOf(note, link, { places, renamed, site })
+        return said === undefined ? [] : [problemAt(note.file, link, said)]
+      }),
+    ),
+  ]
+}
+
+const isOutside = (url: string): boolean => /^(?:[a-z][a-z\d+.-]*:|\/\/)/i.test(url)
+
+/** Links off the site, in the order of the notes; mail addresses and telephone numbers are none. */
+export function outsideLinks(notes: readonly NoteSource[]): PublishedLink[] {
+  return notes.flatMap(({ slug, links }) =>
+    links.flatMap(({ url, text, line }) =>
+      /^(?:https?:)?\/\//i.test(url) ? [{ note: slug, text, url, line }] : [],
+    ),
+  )
+}
+
+function placesOf(notes: readonly NoteSource[], { numbers }: Published): Places {
+  const numbersOf = Map.groupBy(numbers, ({ note }) => note)
+  return new Map(
+    notes.map(({ slug, headings, roots, sums, blocks, parts, tasks }) => [
+      slug,
+      new Set([
+        ...headings.keys(),
+        ...[...roots, ...sums, ...blocks, ...parts].map(({ name }) => name),
+        ...tasks.map((_, index) => `Task-${index + 1}`),
+        ...(numbersOf.get(slug) ?? []).map(({ name }) => name),
+      ]),
+    ]),
+  )
+}
+
+/** `hoses[0].length` is the number `hoses.0.length`. */
+export const numberName = (hash: string): string => hash.replace(/\[(\d+)\]/g, '.$1')
+
+interface Known {
+  readonly places: Places
+  readonly renamed: ReadonlyMap<string, string>
+  readonly site: Site
+}
+
+const schemes = ['https:', 'http:', 'mailto:', 'tel:']
+
+function faultOf(note: NoteSource, { url }: LinkSource, known: Known): Said | undefined {
+  if (url === '')
+    return {
+      rule: 'dead-link',
+      text: 'a link without an address',
+      hint: '`[words](./other-note.mdx)`',
+    }
+  if (isOutside(url)) return schemeFault(url)
+  const [path, hash] = split(url)
+  if (path === '') return hash === undefined ? undefined : placeFault(note.slug, hash, known, true)
+  if (path.startsWith('/')) return pageFault(path, known)
+  return path.endsWith('.mdx') ? noteFault(path, hash, known) : fileFault(path, known)
+}
+
+function schemeFault(url: string): Said | undefined {
+  const scheme = /^[a-z][a-z\d+.-]*:/i.exec(url)?.[0].toLowerCase()
+  if (scheme === undefined || schemes.includes(scheme)) return undefined
+  return {
+    rule: 'dead-link',
+    text: `a link to \`${url}\`: a page cannot lead there`,
+    allowed: schemes.join(', '),
+  }
+}
+
+function split(url: string): readonly [path: string, hash: string | undefined] {
+  const at = url.indexOf('#')
+  return at < 0 ? [url, undefined] : [url.slice(0, at), decoded(url.slice(at + 1))]
+}
+
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text)
+  } catch {
+    return text
+  }
+}
+
+function noteFault(path: string, hash: string | undefined, known: Known): Said | undefined {
+  const { site, renamed } = known
+  const slug = site.slugOf(decoded(path))
+  if (slug !== undefined) return hash === undefined ? undefined : placeFault(slug, hash, known)
+  const now = renamed.get(path.replace(/^\.\//, '').replace(/\.mdx$/, ''))
+  return {
+    rule: 'unknown-note',
+    text: `a link to \`${path}\`: there is no such note`,
+    hint:
+      now === undefined
+        ? didYouMean(path.replace(/^\.\//, ''), site.names, './')
+        : `it has another name now: \`./${now}.mdx\``,
+  }
+}
+
+/** Of a draft nothing is known here: that it is one is told elsewhere. */
+function placeFault(slug: string, hash: string, known: Known, here = false): Said | undefined {
+  const places = known.places.get(slug)
+  if (places === undefined || hash === '' || places.has(numberName(hash))) return undefined
+  const where = here ? 'this note' : `the note \`${slug}\``
+  const all = [...places]
+  const near = all.find((one) => one.toLowerCase() === hash.toLowerCase()) ?? nearestName(hash, all)
+  return {
+    rule: 'unknown-place',
+    text: `a link to \`#${hash}\`: ${where} has no heading, number or block there`,
+    hint:
+      near === undefined
+        ? 'a heading is addressed in small letters with dashes: `#what-i-did`; a number by its name'
+        : `did you mean \`#${near}\`?`,
+  }
+}
+
+const fixedPages = ['', 'numbers', 'calculators', 'tables', 'parts', 'open', 'sources']
+
+/** Pages of the kit that can be told from here; the finished site is looked through for the rest. */
+function pageFault(path: string, { site, places }: Known): Said | undefined {
+  const [head = '', name = '', ...more] = path.slice(1).split('/')
+  const families: Readonly<Record<string, readonly string[]>> = {
+    calculators: site.calculators,
+    tables: site.tables,
+    notes: [...places.keys()],
+  }
+  const family = families[head]
+  if (family !== undefined && name !== '' && !family.includes(name))
+    return {
+      rule: 'dead-link',
+      text: `a link to \`${path}\`: the site has no such page`,
+      hint: didYouMean(name, family, `/${head}/`),
+    }
+  const whole = more.length > 0 || path.endsWith('/')
+  if (whole || !(family === undefined ? fixedPages : [head]).includes(head)) return undefined
+  return {
+    rule: 'dead-link',
+    text: `a link to \`${path}\`: addresses of pages end in a stroke`,
+    hint: `write \`${path}/\``,
+  }
+}
+
+function fileFault(path: string, { site }: Known): Said {
+  const name = path.replace(/^(?:\.\.?\/)+|\/$/g, '')
+  const note = site.names.find((one) => one === `${name.replace(/^notes\//, '')}.mdx`)
+  return {
+    rule: 'dead-link',
+    text: `a link to \`${path}\`: nothing is put on the site there`,
+    hint:
+      note === undefined
+        ? 'a note is `./its-name.mdx`, a page of the site begins with a stroke, such as `/numbers/`'
+        : `write \`./${note}\``,
+  }
+}
+
+/** Old names that cannot lead anywhere. */
+function renameProblems(notes: readonly NoteSource[]): Problem[] {
+  const slugs = new Map(notes.map((note) => [note.slug, note]))
+  const claimed = new Map<string, NoteSource>()
+  return notes.flatMap((note) =>
+    (note.meta.was ?? []).flatMap((was) => {
+      const before = claimed.get(was)
+      claimed.set(was, note)
+      const owner = slugs.get(was) ?? before
+      if (owner === undefined) return []
+      const said =
+        owner === note && before === undefined
+          ? { rule: 'was-itself', text: `\`was: ${was}\` is what the note is called now` }
+          : {
+              rule: 'was-taken',
+              text:
+                slugs.get(was) === undefined
+                  ? `\`was: ${was}\` is said by two notes: its address can lead to one only`
+                  : `\`was: ${was}\`: there is a note of that name, and its address is its own`,
+              hint: 'take it out of this note',
+              also: [{ file: owner.file, line: wasLine(owner), column: 1 }],
+            }
+      return [problemAt(note.file, { line: wasLine(note), column: 1 }, said)]
+    }),
+  )
+}
+
+const wasLine = ({ raw }: NoteSource): number =>
+  Math.max(1, raw.split('\n').findIndex((line) => line.startsWith('was:')) + 1)
