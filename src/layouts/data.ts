@@ -13,7 +13,7 @@ import type { PublishedBlock, PublishedNote, PublishedNumber } from '../ledger/p
 import { phases, phaseWords } from '../ledger/site-file.ts'
 
 export { phaseWords }
-export const { site } = published
+export const { site, parts = [], tasks = [] } = published
 
 const loaded = await Promise.all(
   Object.entries(registry).map(async ([id, load]): Promise<[string, Calculator]> => [
@@ -29,6 +29,11 @@ export const tables: readonly Table[] = await Promise.all(
 
 export function pageContext(page?: string): CardContext {
   return contextOf(published, { base, page, calculators })
+}
+
+/** For the page that a block has to itself. */
+export function aloneContext(block: string): CardContext {
+  return contextOf(published, { base, alone: block, calculators })
 }
 
 /** Notes in the order they were written. */

@@ -67,6 +67,7 @@ const emptySite: SiteSettings = {
   units: ['metric', 'us'],
   base: '/',
   offline: false,
+  writing: false,
   nominals: [],
   instruments: {},
   sources: {},

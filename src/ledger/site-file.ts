@@ -43,6 +43,8 @@ const siteSchema = z.strictObject({
   base: z.string().regex(/^\//, 'the base path begins with `/`').default('/'),
   /** Pages once read open without a network. */
   offline: z.boolean('`true` or `false` is due here').default(false),
+  /** The list of what can be written, as a page of the site. */
+  writing: z.boolean('`true` or `false` is due here').default(false),
   /** Share of what is still to be paid that is put by for what was forgotten. */
   contingency: z
     .string('a share is due here, such as `15 %`')

@@ -2,13 +2,22 @@
  * One build, whole or not at all. In: the content folder and where the site goes. Out: whether it is
  * there now; when not, the old site stands as it was.
  */
-import { cp, mkdir, readdir, rename, rm } from 'node:fs/promises'
+import { mkdir, readdir, rm } from 'node:fs/promises'
 import { dirname, join, relative } from 'node:path'
 import { build } from 'astro'
+import { count } from '../card/index.ts'
 import { printProblem, summary } from '../cli/print.ts'
 import { UsageError } from '../cli/options.ts'
 import { hasErrors, loadLedger } from '../ledger/load.ts'
+import { originalsIn, picturesLeft } from '../photos/left.ts'
+import { picturePaths } from '../photos/of-notes.ts'
+import { publishPictures } from '../photos/publish.ts'
+import { examplePictures } from '../writing/list.ts'
 import { siteConfig } from './config.ts'
+import { diskWords } from './disk.ts'
+import { finishSite } from './finish.ts'
+import { takeLock } from './lock.ts'
+import { recover, replace } from './swap.ts'
 import { verifySite } from './verify.ts'
 
 export interface BuildOptions {
@@ -18,8 +27,29 @@ export interface BuildOptions {
   readonly say: (line: string) => void
 }
 
-export async function buildSite({ root, content, out, say }: BuildOptions): Promise<boolean> {
+export async function buildSite(options: BuildOptions): Promise<boolean> {
+  const { root, out, say } = options
   await refuseForeignFolder(out)
+  try {
+    await mkdir(dirname(out), { recursive: true })
+    const free = await takeLock(`${out}.building`, (pid) =>
+      say(`another build of this site is running (process ${pid}): waiting for it`),
+    )
+    try {
+      await recover(out, join(root, '.worked-notes'))
+      return await buildWhole(options)
+    } finally {
+      await free()
+    }
+  } catch (error) {
+    const words = diskWords(error)
+    if (words === undefined) throw error
+    say(`${words}: nothing was built, and the old site stands as it was`)
+    return false
+  }
+}
+
+async function buildWhole({ root, content, out, say }: BuildOptions): Promise<boolean> {
   const ledger = await loadLedger(content)
   const folder = relative(process.cwd(), content).replaceAll('\\', '/')
   for (const problem of ledger.problems) say(printProblem(problem, folder))
@@ -32,6 +62,8 @@ export async function buildSite({ root, content, out, say }: BuildOptions): Prom
   try {
     const config = await siteConfig({ content, ledger, outDir: work })
     await build({ ...config, root, configFile: false, logLevel: 'warn', mode: 'production' })
+    await publishPictures(work, new Map([...picturePaths(ledger), ...examplePictures()]))
+    await finishSite({ folder: work, ledger, cache: join(root, '.worked-notes', 'cache') })
     const wrong = await verifySite(work)
     for (const { file, line, text } of wrong) say(`${file}:${line} ${text}`)
     if (wrong.length > 0) {
@@ -40,40 +72,28 @@ export async function buildSite({ root, content, out, say }: BuildOptions): Prom
       )
       return false
     }
+    const left = await picturesLeft(work, await originalsIn(content))
+    for (const { file, text } of left) say(`${file} ${text}`)
+    if (left.length > 0) {
+      say(
+        `${left.length} ${left.length === 1 ? 'picture' : 'pictures'} of the new site would give away what is not the picture: the old site stands as it was`,
+      )
+      return false
+    }
     await replace(out, work)
   } finally {
     await rm(work, { recursive: true, force: true })
   }
-  const { notes, numbers, blocks } = ledger.published
+  const { site, notes, numbers, blocks } = ledger.published
   say(
     `built and verified: ${notes.length} notes, ${numbers.length} numbers, ${blocks.length} blocks in ${relative(process.cwd(), out) || '.'}`,
   )
+  if (site.address === undefined)
+    say(
+      'no feed, no list of pages and no pictures for links: they need the address of the site (`address` in site.yaml, or SITE_URL)',
+    )
+  if (ledger.drafts.length > 0) say(`left out: ${count(ledger.drafts.length, 'draft')}`)
   return true
-}
-
-/** Moves the new site into the old one's place; across file systems it is copied beside it first. */
-async function replace(out: string, work: string): Promise<void> {
-  const old = `${out}.old-${process.pid}`
-  const fresh = `${out}.new-${process.pid}`
-  await mkdir(dirname(out), { recursive: true })
-  try {
-    await rename(work, fresh)
-  } catch {
-    await cp(work, fresh, { recursive: true })
-  }
-  const there = await exists(out)
-  if (there) await rename(out, old)
-  await rename(fresh, out)
-  if (there) await rm(old, { recursive: true, force: true })
-}
-
-async function exists(folder: string): Promise<boolean> {
-  try {
-    await readdir(folder)
-    return true
-  } catch {
-    return false
-  }
 }
 
 /** A folder that holds something else than a site of this kit is never replaced. */

@@ -16,6 +16,9 @@ const csp = [
   "img-src 'self'",
   "font-src 'self'",
   "connect-src 'self'",
+  "worker-src 'self'",
+  "object-src 'none'",
+  "frame-src 'none'",
   "form-action 'none'",
   "base-uri 'none'",
 ] as const
@@ -26,11 +29,19 @@ export interface SiteConfigOptions {
   readonly ledger?: Ledger
   /** Absolute path; `dist` when left out. */
   readonly outDir?: string
+  /** Drafts among the notes, marked as such: while writing only. */
+  readonly drafts?: boolean
+  /** Messages in the pages, and nothing is refused for a fault in a note. */
+  readonly writing?: boolean
+  /** Where messages go while writing. */
+  readonly say?: (line: string) => void
 }
 
 export async function siteConfig(options: SiteConfigOptions): Promise<AstroUserConfig> {
-  const holder = { ledger: options.ledger ?? (await loadLedger(options.content)) }
-  const lookup = pageLookup(() => holder.ledger)
+  const drafts = options.drafts === true
+  const ledger = options.ledger ?? (await loadLedger(options.content, undefined, { drafts }))
+  const holder = { ledger, drafts, say: options.say ?? (() => undefined) }
+  const lookup = pageLookup(() => holder.ledger, options.writing === true)
   const { site } = holder.ledger
   return {
     ...(site?.address === undefined ? {} : { site: site.address }),

@@ -6,18 +6,25 @@
  * `src/ledger`.
  */
 import { resolve, sep } from 'node:path'
-import { relative } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { AstroIntegration } from 'astro'
-import type { Plugin, ViteDevServer } from 'vite'
-import { printProblem, summary } from '../cli/print.ts'
-import { hasErrors, loadLedger, type Ledger, type Registry } from '../ledger/load.ts'
+import type { Plugin } from 'vite'
+import type { Ledger } from '../ledger/load.ts'
 import type { Published } from '../ledger/published.ts'
+import { picturePaths } from '../photos/of-notes.ts'
+import { servePictures } from '../photos/serve.ts'
+import { lastDay } from './day.ts'
 import { leanCalculators } from './lean.ts'
 import { leanPreload } from './preload.ts'
+import { watchNotes } from './watch.ts'
+import { examplePictures, writingListHtml } from '../writing/list.ts'
 
 export interface LedgerHolder {
   ledger: Ledger
+  /** Whether drafts are among the notes. */
+  readonly drafts: boolean
+  /** Where messages go while writing. */
+  readonly say: (line: string) => void
 }
 
 const virtualName = 'virtual:worked-notes'
@@ -28,13 +35,21 @@ export function workedNotes(holder: LedgerHolder): AstroIntegration {
   return {
     name: 'worked-notes',
     hooks: {
-      'astro:config:setup': ({ updateConfig }) => {
+      'astro:config:setup': ({ command, injectRoute, updateConfig }) => {
+        if (command === 'dev' || holder.ledger.site?.writing === true)
+          injectRoute({
+            pattern: '/writing/',
+            entrypoint: resolve(root, 'src/layouts/Writing.astro'),
+          })
         updateConfig({
           vite: {
             plugins: [
               ledgerModule(holder),
+              writingModule(holder),
               notesResolve(holder),
-              watchNotes(holder),
+              watchNotes(holder, root, resolvedName),
+              keepDrafts(holder),
+              servePictures(() => new Map([...picturePaths(holder.ledger), ...examplePictures()])),
               leanCalculators(),
               leanPreload(),
             ],
@@ -60,12 +75,20 @@ function shelf(): Map<number, Published> {
   return made
 }
 
+const siteBase = ({ ledger }: LedgerHolder): string => ledger.site?.base ?? '/'
+
 /** `virtual:worked-notes`: the published ledger and the notes' pages. */
 function ledgerModule(holder: LedgerHolder): Plugin {
   const place = shelf().size
+  let writing = false
+  // Served below the same path until it is started anew, also when the settings cannot be read.
+  const start = siteBase(holder)
   shelf().set(place, holder.ledger.published)
   return {
     name: 'worked-notes:ledger',
+    configResolved({ command }) {
+      writing = command === 'serve'
+    },
     resolveId: (id) => (id === virtualName ? resolvedName : undefined),
     load(id) {
       if (id !== resolvedName) return undefined
@@ -75,14 +98,32 @@ function ledgerModule(holder: LedgerHolder): Plugin {
         ({ slug, path }) => `${JSON.stringify(slug)}: () => import(${JSON.stringify(path)})`,
       )
       // Not `import.meta.env.BASE_URL`, which a variable of the shell of that name would change.
-      const base = (holder.ledger.site?.base ?? '/').replace(/\/?$/, '/')
+      const base = (writing ? start : siteBase(holder)).replace(/\/?$/, '/')
       return [
         `export const base = ${JSON.stringify(base)}`,
+        `export const writing = ${writing}`,
+        `export const listed = ${writing || holder.ledger.site?.writing === true}`,
+        `export const problems = ${JSON.stringify(writing ? holder.ledger.problems : [])}`,
+        `export const offline = ${!writing && holder.ledger.site?.offline === true}`,
+        `export const day = ${JSON.stringify(lastDay(published))}`,
         // Not as text: for a large site Vite would read tens of megabytes as program.
         `export const published = globalThis[Symbol.for('${shelfKey}')].get(${place})`,
         `export const shownOn = ${JSON.stringify(shownOn(holder.ledger))}`,
         `export const noteModules = { ${modules.join(', ')} }`,
       ].join('\n')
+    },
+  }
+}
+
+/** `virtual:worked-notes/writing`: made only where its page is. */
+function writingModule(holder: LedgerHolder): Plugin {
+  const name = `${virtualName}/writing`
+  return {
+    name: 'worked-notes:writing',
+    resolveId: (id) => (id === name ? `\0${name}` : undefined),
+    async load(id) {
+      if (id !== `\0${name}`) return undefined
+      return `export const html = ${JSON.stringify(await writingListHtml(siteBase(holder)))}`
     },
   }
 }
@@ -109,47 +150,16 @@ function notesResolve(holder: LedgerHolder): Plugin {
   }
 }
 
-function watchNotes(holder: LedgerHolder): Plugin {
+/** What the ledger left out gets into no page by another way either. */
+function keepDrafts(holder: LedgerHolder): Plugin {
   return {
-    name: 'worked-notes:watch',
-    apply: 'serve',
-    configureServer(server) {
-      const { content } = holder.ledger
-      server.watcher.add(content)
-      tell(server, holder.ledger)
-      let running = Promise.resolve()
-      const changed = (path: string): void => {
-        const note = path.startsWith(content + sep) && /\.(mdx|ya?ml)$/.test(path)
-        const formula = path.startsWith(resolve(root, 'calculators') + sep)
-        if (note || formula) running = running.then(() => again(server, holder))
-      }
-      server.watcher.on('change', changed).on('add', changed).on('unlink', changed)
+    name: 'worked-notes:keep-drafts',
+    enforce: 'pre',
+    load(id) {
+      const path = id.split('?')[0]
+      const draft = holder.ledger.drafts.find((one) => one.path === path)
+      if (holder.drafts || draft === undefined) return undefined
+      return this.error(`something published takes from ${draft.file}, which is a draft`)
     },
   }
-}
-
-async function again(server: ViteDevServer, holder: LedgerHolder): Promise<void> {
-  // Through Vite, so that an edited formula counts.
-  const { calculators }: { calculators?: Registry } = await server.ssrLoadModule(
-    resolve(root, 'calculators/index.ts'),
-  )
-  holder.ledger = await loadLedger(holder.ledger.content, calculators)
-  for (const environment of Object.values(server.environments))
-    environment.moduleGraph.invalidateAll()
-  if (!tell(server, holder.ledger)) server.hot.send({ type: 'full-reload' })
-}
-
-/** Problems in the terminal, and errors over the page; true when there are errors. */
-function tell(server: ViteDevServer, { content, problems }: Ledger): boolean {
-  const folder = relative(process.cwd(), content).replaceAll('\\', '/')
-  for (const problem of problems) server.config.logger.warn(printProblem(problem, folder))
-  if (!hasErrors(problems)) return false
-  const text = problems
-    .filter(({ level }) => level === 'error')
-    .map((problem) => printProblem(problem, folder))
-  server.hot.send({
-    type: 'error',
-    err: { message: `${summary(problems)}\n\n${text.join('\n\n')}`, stack: '' },
-  })
-  return true
 }

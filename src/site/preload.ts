@@ -7,21 +7,19 @@ import type { Plugin } from 'vite'
 const helper = '\0vite/preload-helper.js'
 
 export function leanPreload(): Plugin {
-  let base = '/'
   return {
     name: 'worked-notes:lean-preload',
     enforce: 'pre',
     apply: 'build',
-    configResolved(config) {
-      base = config.base
-    },
     load(id) {
       if (id !== helper) return undefined
-      return `export const __vitePreload = (load, parts = []) => {
+      // From the part's own folder, so that the site may lie below any path.
+      return `const here = import.meta.url
+export const __vitePreload = (load, parts = []) => {
   for (const part of parts) {
     const link = document.createElement('link')
     link.rel = 'modulepreload'
-    link.href = ${JSON.stringify(base)} + part
+    link.href = new URL('../' + part, here)
     document.head.append(link)
   }
   return load()

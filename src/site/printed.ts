@@ -7,22 +7,36 @@ import type { Calculator } from '../../calculators/define.ts'
 import type { Table } from '../../calculators/tables/define.ts'
 import {
   blockHtml,
+  blockPage,
   calculatorItemHtml,
+  costHtml,
   countsHtml,
+  doneListHtml,
   escape,
   guessListHtml,
   lookupOf,
   noteItemHtml,
   numberCountHtml,
   numberTableHtml,
+  openCountHtml,
+  openSummaryHtml,
+  openTablesHtml,
   outsideHtml,
+  partCountHtml,
+  partTablesHtml,
+  sheetName,
+  sheetOf,
+  sourceTableHtml,
   standardTableHtml,
   storiesHtml,
   stripText,
+  taskBoxHtml,
   titleBlockHtml,
   usesHtml,
   type CardContext,
 } from '../card/index.ts'
+import { aloneFiguresHtml, aloneFiguresId } from '../live/alone-data.ts'
+import type { PublishedNote } from '../ledger/published.ts'
 import { phaseWords } from '../ledger/site-file.ts'
 
 export interface Printed {
@@ -37,14 +51,17 @@ export interface Printed {
 export interface Kit {
   readonly calculators: ReadonlyMap<string, Calculator>
   readonly tables: ReadonlyMap<string, Table>
+  /** The list of what can be written, with the examples' own numbers; where the site has it. */
+  readonly writing?: string | undefined
 }
 
 export function printedOn(
   file: string,
   ctx: CardContext,
-  { calculators, tables }: Kit,
+  { calculators, tables, writing }: Kit,
 ): readonly Printed[] {
   if (ctx.page !== undefined) return onNote(ctx.page, ctx)
+  if (ctx.alone !== undefined) return onBlock(ctx.alone, ctx)
   const calculator = calculators.get(/^calculators\/([^/]+)\/index\.html$/.exec(file)?.[1] ?? '')
   if (calculator !== undefined) return onCalculator(calculator, ctx)
   const table = tables.get(/^tables\/([^/]+)\/index\.html$/.exec(file)?.[1] ?? '')
@@ -56,7 +73,15 @@ export function printedOn(
       html: calculatorItemHtml(one, ctx),
       near: escape(one.title),
     }))
+  const sheet = sheetOn(file, ctx)
+  if (sheet !== undefined) return sheet
+  if (file === 'writing/index.html')
+    return [{ what: 'the list of what can be written', html: writing ?? '', near: '<main' }]
   if (file === 'numbers/index.html') return onNumbers(ctx)
+  if (file === 'parts/index.html') return onParts(ctx)
+  if (file === 'open/index.html') return onOpen(ctx)
+  if (file === 'sources/index.html')
+    return [{ what: 'the table of sources', html: sourceTableHtml(ctx), near: '<main' }]
   return file === 'index.html' ? onHome(ctx) : []
 }
 
@@ -69,8 +94,14 @@ function onNote(slug: string, ctx: CardContext): readonly Printed[] {
     html: blockHtml(block, ctx),
     near: `data-card="${block.id}"`,
   }))
+  const tasks = lookup.tasksOf(slug).map((task) => ({
+    what: `the task \`${task.id}\``,
+    html: taskBoxHtml(task, true),
+    near: `id="${task.id.slice(slug.length + 1)}"`,
+  }))
   return [
     ...cards,
+    ...tasks,
     {
       what: 'the table of the numbers’ stories',
       html: storiesHtml(lookup.numbersOf(slug), ctx),
@@ -81,11 +112,46 @@ function onNote(slug: string, ctx: CardContext): readonly Printed[] {
       html: titleBlockHtml(note, phaseWords(note.phase), ctx),
       near: 'class="title-block"',
     },
-    {
-      what: 'the strip at the foot',
-      html: `<p class="strip">${escape(stripText(note, ctx))}</p>`,
-      near: 'class="strip"',
-    },
+    stripOf(note, ctx),
+  ]
+}
+
+const stripOf = (note: PublishedNote, ctx: CardContext): Printed => ({
+  what: 'the strip at the foot',
+  html: `<p class="strip">${escape(stripText(note, ctx))}</p>`,
+  near: 'class="strip"',
+})
+
+/** The page that a block has to itself. */
+function onBlock(id: string, ctx: CardContext): readonly Printed[] {
+  const block = ctx.block(id)
+  const note = block && ctx.note(block.note)
+  if (block === undefined || note === undefined) return []
+  const { head, hazards, card, origins, sources, back } = blockPage(block, ctx)
+  return [
+    { what: 'the head of the page', html: head, near: '<main' },
+    { what: 'what is said of hazards', html: hazards, near: '<h1' },
+    { what: `the card \`${id}\``, html: card, near: `data-card="${id}"` },
+    { what: 'the table of what it rests on', html: origins, near: 'class="ledger origins"' },
+    { what: 'the list of sources', html: sources, near: 'class="sources"' },
+    { what: 'the way back to the note', html: back, near: 'class="back"' },
+    stripOf(note, ctx),
+  ]
+}
+
+/** The wall sheet of a note. */
+function sheetOn(file: string, ctx: CardContext): readonly Printed[] | undefined {
+  const [, slug = '', name] = /^notes\/([^/]+)\/([^/]+)\/index\.html$/.exec(file) ?? []
+  const note = name === sheetName ? ctx.note(slug) : undefined
+  if (note === undefined) return undefined
+  const { head, hazards, steps, tasks, sign } = sheetOf(note, ctx)
+  return [
+    { what: 'the head of the page', html: head, near: '<main' },
+    { what: 'what is said of hazards', html: hazards, near: '<h1' },
+    { what: 'the table of steps', html: steps, near: 'class="sheet-steps"' },
+    { what: 'the list of tasks', html: tasks, near: 'class="task-list"' },
+    { what: 'the lines to sign', html: sign, near: 'class="sheet-sign"' },
+    stripOf(note, ctx),
   ]
 }
 
@@ -97,6 +163,11 @@ function onCalculator(calculator: Calculator, ctx: CardContext): readonly Printe
       near: 'class="outside-cases"',
     },
     { what: 'the list of uses', html: usesHtml(calculator, ctx), near: 'class="uses"' },
+    {
+      what: 'what its form starts from',
+      html: aloneFiguresHtml(calculator, ctx),
+      near: `id="${aloneFiguresId}"`,
+    },
   ]
 }
 
@@ -104,6 +175,22 @@ function onNumbers(ctx: CardContext): readonly Printed[] {
   return [
     { what: 'the count of numbers', html: numberCountHtml(ctx), near: '<main' },
     { what: 'the table of all numbers', html: numberTableHtml(ctx), near: 'id="All-numbers"' },
+  ]
+}
+
+function onParts(ctx: CardContext): readonly Printed[] {
+  return [
+    { what: 'the count of parts', html: partCountHtml(ctx), near: '<main' },
+    { what: 'the tables of parts', html: partTablesHtml(ctx), near: 'class="ledger parts"' },
+    { what: 'what it costs', html: costHtml(ctx), near: 'class="ledger costs"' },
+  ]
+}
+
+function onOpen(ctx: CardContext): readonly Printed[] {
+  return [
+    { what: 'the count of what is open', html: openCountHtml(ctx), near: '<main' },
+    { what: 'the tables of tasks', html: openTablesHtml(ctx), near: 'class="ledger tasks"' },
+    { what: 'the list of what is done', html: doneListHtml(ctx), near: 'id="Done"' },
   ]
 }
 
@@ -116,6 +203,7 @@ function onHome(ctx: CardContext): readonly Printed[] {
   return [
     { what: 'the count of notes', html: countsHtml(ctx), near: '<main' },
     ...notes,
+    { what: 'what is open', html: openSummaryHtml(ctx), near: 'id="Open-tasks"' },
     { what: 'the list of guesses', html: guessListHtml(ctx), near: 'id="Open-guesses"' },
   ]
 }

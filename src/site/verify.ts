@@ -4,11 +4,13 @@
  *
  * The numbers are worked again from their roots and written again, which must give the same file.
  * Every stretch of a page that is made of results (`printed.ts`), every number in a line of text and
- * every listed verdict is rendered again, which must give the same text. No page may print a number that the file does not have, nor a card without the warnings
- * that stand before it.
+ * every listed verdict is rendered again, which must give the same text. No page may print a number that
+ * the file does not have, nor a card without the warnings that stand before it, nor hand figures to a
+ * reader's browser that are not the file's.
  */
 import { readdir, readFile } from 'node:fs/promises'
 import { join, sep } from 'node:path'
+import type { Calculator } from '../../calculators/define.ts'
 import { calculators as registry } from '../../calculators/index.ts'
 import { tables as tableRegistry } from '../../calculators/tables/index.ts'
 import {
@@ -17,14 +19,23 @@ import {
   lookupOf,
   numberHtml,
   panelHtml,
+  sheetName,
+  redirectsOf,
   verdictHtml,
   type CardContext,
 } from '../card/index.ts'
-import { partOf } from './part.ts'
+import { deadLinks } from './dead-links.ts'
+import { handedOutFaults } from './handed-out.ts'
+import { rootedPage } from './addresses.ts'
+import { feedText } from './feed/atom.ts'
+import { partBelow, partOf } from './part.ts'
 import { printedOn, type Kit } from './printed.ts'
+import { namesText } from './search/names.ts'
 import { loadCalculators } from '../ledger/load.ts'
+import type { Published, PublishedBlock } from '../ledger/published.ts'
 import { readRecord, recordText } from '../ledger/record.ts'
 import { work } from '../ledger/work.ts'
+import { writingListHtml } from '../writing/list.ts'
 
 export interface Discrepancy {
   /** Within the site: `notes/cooling/index.html`. */
@@ -47,16 +58,51 @@ export async function verifySite(dist: string): Promise<readonly Discrepancy[]> 
     ]
   }
   const pages = new Map<string, string>()
-  for (const name of await readdir(dist, { recursive: true }))
-    if (name.endsWith('.html') || partFile.test(name.split(sep).join('/')))
-      pages.set(name.split(sep).join('/'), await readFile(join(dist, name), 'utf8'))
+  const files = new Set<string>()
+  for (const name of await readdir(dist, { recursive: true })) {
+    const file = name.split(sep).join('/')
+    files.add(file)
+    if (name.endsWith('.html') || isHeld(file))
+      pages.set(file, await readFile(join(dist, name), 'utf8'))
+  }
+  const base = baseOf(pages)
+  const read = readRecord(text)
+  const renamed = read === undefined ? new Map<string, string>() : redirectsOf(read, base)
   const lost = [...pages.keys()]
     .filter((name) => /^notes\/[^/]+\/index\.html$/.test(name))
+    .filter((name) => !renamed.has(name))
     .map((name) => name.replace('index.html', 'numbers.json'))
     .filter((name) => !pages.has(name))
     .map((file) => ({ file, line: 1, text: 'the numbers of this page are not there' }))
-  return [...lost, ...(await verifyTexts(text, pages))]
+  const others = read?.site.address === undefined ? [namesFile] : [namesFile, feedFile]
+  for (const file of others)
+    if (!pages.has(file)) lost.push({ file, line: 1, text: 'this file of the site is not there' })
+  return [...lost, ...(await verifyTexts(text, pages)), ...deadIn(pages, files, base)]
 }
+
+function deadIn(
+  pages: ReadonlyMap<string, string>,
+  files: ReadonlySet<string>,
+  base: string,
+): Discrepancy[] {
+  const rooted = new Map(
+    [...pages].map(([file, html]) => [
+      file,
+      file.endsWith('.html') ? rootedPage(html, file, base) : html,
+    ]),
+  )
+  return [...deadLinks(rooted, files, base)].map(({ file, index, text }) => ({
+    file,
+    line: lineIn(rooted.get(file) ?? '', index),
+    text,
+  }))
+}
+
+const isHeld = (name: string): boolean =>
+  partFile.test(name) || name === feedFile || name === namesFile
+
+const feedFile = 'feed.xml'
+const namesFile = 'search/names.json'
 
 /** The numbers that one note's page stands on. */
 const partFile = /^notes\/([^/]+)\/numbers\.json$/
@@ -81,26 +127,69 @@ export async function verifyTexts(
   ]
   const base = baseOf(pages)
   const tables = await Promise.all(Object.values(tableRegistry).map((load) => load()))
-  const kit = { calculators, tables: new Map(tables.map((table) => [table.id, table])) }
+  const kit = {
+    calculators,
+    tables: new Map(tables.map((table) => [table.id, table])),
+    writing: pages.has('writing/index.html') ? await writingListHtml(base) : undefined,
+  }
   for (const note of published.notes) {
     const file = `notes/${note.slug}/index.html`
     const html = pages.get(file)
     if (html === undefined)
       found.push({ file, line: 1, text: `the note \`${note.slug}\` has no page` })
   }
-  for (const [file, html] of pages) {
-    const part = partFile.exec(file)?.[1]
-    if (part !== undefined) {
-      const shown = shownIn(pages.get(`notes/${part}/index.html`) ?? '')
-      found.push(...compareRecord(file, html, recordText(partOf(published, part, shown))))
+  for (const { id, note, name } of published.blocks) {
+    const file = `notes/${note}/${name}/index.html`
+    if (!pages.has(file))
+      found.push({ file, line: 1, text: `the block \`${id}\` has no page of its own` })
+  }
+  for (const { slug } of published.notes) {
+    const file = `notes/${slug}/${sheetName}/index.html`
+    if (!pages.has(file))
+      found.push({ file, line: 1, text: `the note \`${slug}\` has no wall sheet` })
+  }
+  const renamed = redirectsOf(published, base)
+  for (const [file, due] of renamed) {
+    const html = pages.get(file)
+    if (html === undefined || rootedPage(html, file, base) !== due)
+      found.push({ file, line: 1, text: 'the page of an older name does not lead to the new one' })
+  }
+  const parts = new Map<string, Published>()
+  const partOfNote = (slug: string): Published => {
+    const shown = (): string[] => shownIn(pages.get(`notes/${slug}/index.html`) ?? '')
+    const part = parts.get(slug) ?? partOf(published, slug, shown())
+    parts.set(slug, part)
+    return part
+  }
+  found.push(...(await compareOthers(published, pages, base, calculators)))
+  for (const [file, text] of pages) {
+    if (file === feedFile || file === namesFile || renamed.has(file)) continue
+    const slug = partFile.exec(file)?.[1]
+    if (slug !== undefined) {
+      found.push(...compareRecord(file, text, recordText(partOfNote(slug))))
       continue
     }
-    const page = /^notes\/([^/]+)\/index\.html$/.exec(file)?.[1]
-    const ctx = contextOf(published, { base, calculators, page })
+    const html = rootedPage(text, file, base)
+    const [, note = '', name] = /^notes\/([^/]+)(?:\/([^/]+))?\/index\.html$/.exec(file) ?? []
+    const alone = name === undefined || name === sheetName ? undefined : `${note}/${name}`
+    const page = note === '' || name !== undefined ? undefined : note
+    const ctx = contextOf(published, { base, calculators, page, alone })
     found.push(...verifyPage(file, html, ctx, kit))
+    const part =
+      alone === undefined
+        ? page === undefined || ctx.note(page) === undefined
+          ? undefined
+          : partOfNote(page)
+        : ctx.block(alone) && partBelow(published, note, [alone])
+    if (part === undefined) continue
+    for (const { index, text: fault } of handedOutFaults(html, part, note, ctx, calculators))
+      found.push({ file, line: lineIn(html, index), text: fault })
   }
   return found
 }
+
+const lineIn = (html: string, index: number): number =>
+  html.slice(0, Math.max(0, index)).split('\n').length
 
 /** Ids of the numbers that a page prints. */
 function shownIn(html: string): string[] {
@@ -133,10 +222,33 @@ function difference(is: string, due: string): string {
   return `: it reads …${is.slice(from, start + 24)}…, working gives …${due.slice(from, start + 24)}…`
 }
 
-/** The base path the site was built for, read off its pages. */
+/** The feed and the names of the search, written again. */
+async function compareOthers(
+  published: Published,
+  pages: ReadonlyMap<string, string>,
+  base: string,
+  calculators: ReadonlyMap<string, Calculator>,
+): Promise<readonly Discrepancy[]> {
+  const found: Discrepancy[] = []
+  const page = (slug: string): string => {
+    const file = `notes/${slug}/index.html`
+    return rootedPage(pages.get(file) ?? '', file, base)
+  }
+  const names = pages.get(namesFile)
+  if (names !== undefined)
+    found.push(...compareRecord(namesFile, names, namesText(published, calculators)))
+  const feed = pages.get(feedFile)
+  if (feed !== undefined) {
+    const due = await feedText(published, { base, calculators, page })
+    found.push(...compareRecord(feedFile, feed, due ?? ''))
+  }
+  return found
+}
+
+/** The base path the site was built for, read off the page that says it from the root. */
 function baseOf(pages: ReadonlyMap<string, string>): string {
-  const home = pages.get('index.html') ?? ''
-  return /<html[^>]* data-base="([^"]*)"/.exec(home)?.[1] ?? '/'
+  const lost = pages.get('404.html') ?? ''
+  return /<html[^>]* data-base="([^"]*)"/.exec(lost)?.[1] ?? '/'
 }
 
 function* verifyPage(
@@ -146,7 +258,7 @@ function* verifyPage(
   kit: Kit,
 ): Generator<Discrepancy> {
   const covered: (readonly [from: number, to: number])[] = []
-  const lineAt = (index: number): number => html.slice(0, Math.max(0, index)).split('\n').length
+  const lineAt = (index: number): number => lineIn(html, index)
   for (const { what, html: due, near } of printedOn(file, ctx, kit)) {
     const at = html.indexOf(due)
     if (at >= 0) covered.push([at, at + due.length])
@@ -155,7 +267,7 @@ function* verifyPage(
       yield { file, line, text: `${what} is not what working it again gives` }
     }
   }
-  for (const block of ctx.page === undefined ? [] : lookupOf(ctx.published).blocksOf(ctx.page)) {
+  for (const block of blocksOn(ctx)) {
     const card = html.indexOf(`data-card="${block.id}"`)
     for (const hazard of block.hazards) {
       const panel = html.indexOf(panelHtml(hazard))
@@ -183,6 +295,12 @@ function* verifyPage(
     reached = html.indexOf('</data>', index)
     yield { file, line: lineAt(index), text: fragment.wrong }
   }
+}
+
+/** Whose cards stand on the page. */
+function blocksOn(ctx: CardContext): readonly PublishedBlock[] {
+  if (ctx.page !== undefined) return lookupOf(ctx.published).blocksOf(ctx.page)
+  return ctx.alone === undefined ? [] : [ctx.block(ctx.alone) ?? []].flat()
 }
 
 /** Verdicts in lists, each before the link to its block. */

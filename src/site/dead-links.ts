@@ -1,0 +1,70 @@
+/**
+ * Links of the finished site that lead nowhere. In: its pages (addresses from the site's base), the
+ * names of all its files, the base path. Out: each such link with its page and where on it.
+ *
+ * Notes' own links are looked at before, with their place in the note; this finds what notes import or
+ * write as HTML, and what the kit itself got wrong.
+ */
+export interface DeadLink {
+  readonly file: string
+  readonly index: number
+  readonly text: string
+}
+
+const anchor = /<a\b[^>]*?\shref="([^"]*)"/g
+
+export function* deadLinks(
+  pages: ReadonlyMap<string, string>,
+  files: ReadonlySet<string>,
+  base: string,
+): Generator<DeadLink> {
+  const ids = new Map<string, ReadonlySet<string>>()
+  const idsOf = (file: string): ReadonlySet<string> => {
+    const known = ids.get(file) ?? idsIn(pages.get(file) ?? '')
+    ids.set(file, known)
+    return known
+  }
+  for (const [file, html] of pages) {
+    if (!file.endsWith('.html')) continue
+    for (const { 1: href = '', index } of html.matchAll(anchor)) {
+      const to = plain(href)
+      if (/^(?:[a-z][a-z\d+.-]*:|\/\/)/i.test(to)) continue
+      const [path, hash] = within(to, file)
+      const target = path === '' || path.endsWith('/') ? `${path}index.html` : path
+      if (!target.startsWith(base) || !files.has(decoded(target.slice(base.length))))
+        yield { file, index, text: `a link to \`${to}\` leads nowhere` }
+      else if (hash !== '' && target.endsWith('.html')) {
+        const place = decoded(hash)
+        if (!idsOf(decoded(target.slice(base.length))).has(place))
+          yield { file, index, text: `a link to \`${to}\`: there is no such place on that page` }
+      }
+    }
+  }
+
+  /** Path from the host's root, and what follows `#`. */
+  function within(to: string, file: string): readonly [path: string, hash: string] {
+    const { pathname, hash } = new URL(to, `https://site.invalid${base}${encodeURI(file)}`)
+    return [pathname, hash.slice(1)]
+  }
+}
+
+const idsIn = (html: string): ReadonlySet<string> =>
+  new Set([...html.matchAll(/\sid="([^"]*)"/g)].map(([, id = '']) => plain(id)))
+
+const plain = (value: string): string =>
+  value
+    .replaceAll('&quot;', '"')
+    .replaceAll('&#39;', "'")
+    .replaceAll('&#x26;', '&')
+    .replaceAll('&#38;', '&')
+    .replaceAll('&lt;', '<')
+    .replaceAll('&gt;', '>')
+    .replaceAll('&amp;', '&')
+
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text)
+  } catch {
+    return text
+  }
+}

@@ -1,0 +1,60 @@
+/**
+ * What the search finds by name: every number that a builder named, every result, block and part. In:
+ * the ledger. Out: the text of `search/names.json`, which a reader's browser fetches at the first search.
+ * Inputs of blocks and rows of tables are left to the search in pages.
+ */
+import type { Calculator } from '../../../calculators/define.ts'
+import {
+  capital,
+  contextOf,
+  isSum,
+  labelOf,
+  storyHref,
+  textOf,
+  verdictName,
+  verdictWords,
+} from '../../card/index.ts'
+import type { Published } from '../../ledger/published.ts'
+
+/** What it is called, what it is, where it stands (from the site's root), and in which note. */
+export type NameEntry = readonly [label: string, value: string, path: string, note: string]
+
+export function nameEntries(
+  published: Published,
+  calculators: ReadonlyMap<string, Calculator>,
+): readonly NameEntry[] {
+  const ctx = contextOf(published, { base: '/', calculators })
+  const noteTitle = (slug: string): string => ctx.note(slug)?.title ?? slug
+  const numbers = published.numbers.flatMap((number): NameEntry[] => {
+    const inBlock = number.block === null ? undefined : ctx.block(number.block)
+    const result = number.calculator !== null && /^[^.]+\.[^.]+$/.test(number.name)
+    if (isSum(number) || (number.block !== null && !result)) return []
+    const label = labelOf(number, ctx)
+    const named = inBlock === undefined ? capital(label) : `${inBlock.title}: ${label}`
+    // A later number may have taken its place: what is old is not shown as if it held.
+    const later = ctx.replacedBy(number.id)
+    const value = later === undefined ? textOf(number) : `${textOf(number)}, now ${textOf(later)}`
+    return [[named, value, storyHref(number.id, ctx).slice(1), noteTitle(number.note)]]
+  })
+  const blocks = published.blocks.map((block): NameEntry => [
+    block.title,
+    verdictWords[verdictName(block)],
+    `notes/${block.note}/#${block.name}`,
+    noteTitle(block.note),
+  ])
+  const parts = (published.parts ?? []).map(({ what, size, note, name }): NameEntry => [
+    size === undefined ? what : `${what}, ${size}`,
+    'part',
+    `notes/${note}/#${name}`,
+    noteTitle(note),
+  ])
+  return [...parts, ...blocks, ...numbers]
+}
+
+export function namesText(
+  published: Published,
+  calculators: ReadonlyMap<string, Calculator>,
+): string {
+  const lines = nameEntries(published, calculators).map((entry) => JSON.stringify(entry))
+  return `{"format": 1,\n"names": [\n${lines.join(',\n')}\n]}\n`
+}

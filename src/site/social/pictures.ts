@@ -1,0 +1,93 @@
+/**
+ * Draws the picture of every note into the site: `notes/<slug>/social.png`. In: the ledger and the site's
+ * folder. Out: the files.
+ *
+ * The font comes with the kit and is the only one that the drawing may find, so that the bytes do not
+ * depend on the machine. A picture that was drawn before is taken from the cache, by what it says.
+ */
+import { createHash } from 'node:crypto'
+import { mkdir, readFile, rename, writeFile } from 'node:fs/promises'
+import { createRequire } from 'node:module'
+import { dirname, join } from 'node:path'
+import sharp from 'sharp'
+import { dateWords } from '../../card/index.ts'
+import { escape } from '../../card/html.ts'
+import type { Ledger } from '../../ledger/load.ts'
+import { drawing, type Fonts } from './drawing.ts'
+import { readFont } from './font.ts'
+import { headlineOf } from './headline.ts'
+import { socialPath } from './path.ts'
+
+const fontFolder = dirname(
+  createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf'),
+)
+
+/** Names the one folder of fonts to the drawing library; before its first text. */
+async function pinFonts(cache: string): Promise<void> {
+  const file = join(cache, 'fonts.conf')
+  await mkdir(cache, { recursive: true })
+  await writeFile(
+    file,
+    `<?xml version="1.0"?><fontconfig><dir>${escape(fontFolder)}</dir><cachedir>${escape(join(cache, 'fonts'))}</cachedir></fontconfig>\n`,
+  )
+  process.env.FONTCONFIG_FILE = file
+}
+
+async function fonts(): Promise<Fonts> {
+  const read = async (name: string) => readFont(await readFile(join(fontFolder, name)))
+  return { plain: await read('DejaVuSans.ttf'), bold: await read('DejaVuSans-Bold.ttf') }
+}
+
+export async function drawPictures(
+  { published, calculators }: Pick<Ledger, 'published' | 'calculators'>,
+  folder: string,
+  cache: string,
+): Promise<void> {
+  await pinFonts(cache)
+  const widths = await fonts()
+  const { site, notes } = published
+  const draw = async (index: number): Promise<void> => {
+    const note = notes[index]
+    if (note === undefined) return
+    const svg = drawing(
+      {
+        site: site.title,
+        title: note.title,
+        vehicle: site.vehicle,
+        date: dateWords(note.changed ?? note.date),
+        notice: site.notice,
+        headline: headlineOf(published, note.slug, calculators),
+      },
+      widths,
+    )
+    const file = join(folder, socialPath(note.slug))
+    await mkdir(dirname(file), { recursive: true })
+    await writeFile(file, await pictureOf(svg, join(cache, 'social')))
+    await draw(index + atOnce)
+  }
+  const atOnce = 4
+  await Promise.all(Array.from({ length: atOnce }, (_, index) => draw(index)))
+}
+
+async function pictureOf(svg: string, cache: string): Promise<Buffer> {
+  const key = createHash('sha256').update(`${sharp.versions.sharp} ${svg}`).digest('hex')
+  const file = join(cache, `${key}.png`)
+  try {
+    const kept = await readFile(file)
+    // A build that was stopped may have left half a file.
+    if (kept.subarray(-8).toString('latin1').startsWith('IEND')) return kept
+  } catch {
+    // Not drawn yet.
+  }
+  // In greys: a quarter of the time and half the bytes of colours.
+  const made = await sharp(Buffer.from(svg))
+    .flatten({ background: '#fff' })
+    .toColourspace('b-w')
+    .png({ compressionLevel: 6 })
+    .toBuffer()
+  await mkdir(cache, { recursive: true })
+  const fresh = `${file}.${process.pid}`
+  await writeFile(fresh, made)
+  await rename(fresh, file)
+  return made
+}
