@@ -6,7 +6,12 @@ import { run } from './run.ts'
 
 await run(async (root, words) => {
   const { content, port } = readOptions(words, root)
-  const config = await siteConfig({ content })
+  const config = await siteConfig({
+    content,
+    drafts: true,
+    writing: true,
+    say: (line) => console.log(line),
+  })
   const server = await dev({
     ...config,
     root,

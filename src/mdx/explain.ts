@@ -59,13 +59,13 @@ interface Found {
 function explainTag(text: string, { start, at }: Fault): Found {
   const line = lineFrom(text, start)
   if (line.startsWith('<!')) {
-    const end = text.indexOf('-->', start)
+    const comment = /^[^]*?(?:--|[–—])>/.exec(text.slice(start))?.[0]
     return {
-      end: end < 0 ? paragraphEnd(text, start) : end + 3,
+      end: comment === undefined ? paragraphEnd(text, start) : start + comment.length,
       words: {
         rule: 'html-comment',
         at: start,
-        text: '`<!--` does not begin a comment here',
+        text: `\`${/^<!(?:--|[–—])?/.exec(line)?.[0] ?? '<!'}\` does not begin a comment here`,
         hint: 'write `{/* … */}`',
       },
     }
@@ -144,9 +144,22 @@ function explainInside(
       rule: 'unreadable-tag',
       at: place,
       text: what ?? `the tag \`${tag}\` cannot be read`,
-      hint: 'a tag is `<Name word="value" />`; for “less than” write `\\<`',
+      hint: signHint(text, start, place),
     },
   }
+}
+
+/** What is usual to have happened where a sign cannot stand. */
+function signHint(text: string, start: number, place: number): string {
+  const sign = text[place] ?? ''
+  if (/[,;]/.test(sign))
+    return `take out the \`${sign}\`: words of a tag stand apart by spaces only`
+  const colon = /([\p{L}$_][\p{L}\p{N}$_]*)\s*:\s*$/u.exec(text.slice(start, place))
+  if (colon && /["'“”„{]/.test(sign)) return `write \`${colon[1] ?? ''}="…"\`, with \`=\` for \`:\``
+  if (/["'”]/.test(sign))
+    return 'a value ends at its next straight quote: inside it write “curly” ones, and `in` for inches'
+  if (sign === '\\') return 'a tag ends with `/>`'
+  return 'a tag is `<Name word="value" />`; for “less than” write `\\<`'
 }
 
 /** The `{` of the outermost braces that hold `at`. */

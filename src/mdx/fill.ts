@@ -6,7 +6,7 @@
  * Nothing is computed here: what stands at which offset was settled when the ledger was linked.
  */
 import GithubSlugger from 'github-slugger'
-import type { Nodes, Root, RootContent, Table } from 'mdast'
+import type { ListItem, Nodes, Parents, Root, RootContent, Table } from 'mdast'
 import type {
   MdxJsxAttribute,
   MdxJsxFlowElement,
@@ -17,18 +17,27 @@ import type { Plugin, Processor } from 'unified'
 import { SKIP, visitParents } from 'unist-util-visit-parents'
 import type { VFile } from 'vfile'
 import type { Shown } from '../ledger/link.ts'
-import { headingText } from '../ledger/read.ts'
+import { headingText, isPhotoElement } from '../ledger/read.ts'
+import { anyNode } from '../ledger/read/estree.ts'
+import { bindings, freeNames } from '../ledger/read/free-names.ts'
+import { kitElements } from '../ledger/read/kit.ts'
 import { noteOwnNames } from '../ledger/names.ts'
 import { parseNote } from './parse.ts'
+import { markProblems, type Messages } from './mark.ts'
+import { fillPictures, type PicturesOfNote } from './pictures.ts'
 
 /** What a page needs of the ledger, for one note. */
-export interface PageOfNote {
+export interface PageOfNote extends PicturesOfNote {
   readonly shown: ReadonlyMap<number, Shown>
   /** Finished HTML of what is shown. */
   html(shown: Shown): string
   /** `notes/<slug>/` below the site's base. */
   noteHref(specifier: string): string | undefined
+  /** What stands before and behind an item of a list of tasks. */
+  task(offset: number): { readonly before: string; readonly after: string } | undefined
   href(path: string): string
+  /** While its author writes: what is wrong with the note, to be told in the page. */
+  readonly messages?: Messages
   /** The ledger's tree, once; undefined when it is used up or the text is another. */
   takeTree(text: string): Root | undefined
 }
@@ -53,19 +62,37 @@ export const remarkLedgerTree: Plugin<[PageLookup], Root> = function (this: Proc
 
 export const remarkFill: Plugin<[PageLookup], Root> = (lookup) => (tree, file) => {
   const page = lookup(file.path)
-  if (page === undefined) return
+  if (page !== undefined) fillNote(tree, String(file.value), page)
+}
+
+/** `source`: the text that the tree was read from. */
+export function fillNote(tree: Root, source: string, page: PageOfNote): void {
+  const { messages } = page
+  if (messages !== undefined)
+    markProblems(tree, source, messages, (text, flow) =>
+      flow ? flowElement('Show', text) : textElement('Show', text),
+    )
   tree.children = tree.children.filter((node) => node.type !== 'mdxjsEsm' || keepsAnything(node))
   addressHeadings(tree)
-  addressPictures(tree)
+  fillPictures(tree, page)
   visitParents(tree, (node, ancestors) => {
     if (node.type === 'link' || node.type === 'definition') {
       node.url =
         page.noteHref(node.url) ?? (/^\/(?!\/)/.test(node.url) ? page.href(node.url) : node.url)
       return undefined
     }
+    if (node.type === 'listItem') {
+      fillTask(node, page)
+      return undefined
+    }
     const shown = isPlace(node.type) ? page.shown.get(node.position?.start.offset ?? -1) : undefined
     const parent = ancestors.at(-1)
-    if (shown === undefined || parent === undefined || !('children' in parent)) return undefined
+    if (parent === undefined || !('children' in parent)) return undefined
+    if (shown === undefined) {
+      if (messages === undefined || !(isUnfilled(node) || namesNothing(node, tree, messages)))
+        return undefined
+      return untold(node, parent, messages.asTyped(typedIn(node, source)))
+    }
     const index = parent.children.findIndex((child) => child === node)
     const name = 'name' in node && typeof node.name === 'string' ? node.name : 'Show'
     const flow = node.type === 'mdxFlowExpression' || node.type === 'mdxJsxFlowElement'
@@ -74,6 +101,50 @@ export const remarkFill: Plugin<[PageLookup], Root> = (lookup) => (tree, file) =
     return [SKIP, index + made.length]
   })
   alignByClass(tree)
+}
+
+/** An element of the kit without anything to show, which its component would refuse. */
+const isUnfilled = (node: Nodes): boolean =>
+  'name' in node &&
+  kitElements.includes(node.name ?? '') &&
+  !isPhotoElement(node.name ?? '') &&
+  !node.attributes.some((one) => one.type === 'mdxJsxAttribute' && one.name === 'html')
+
+/** A name of the ledger that it has nothing for, or one whose module line is gone for a fault. */
+function namesNothing(node: Nodes, tree: Root, { isBound }: Messages): boolean {
+  if (node.type !== 'mdxTextExpression' && node.type !== 'mdxFlowExpression') return false
+  const program = node.data?.estree
+  if (!program) return false
+  const lines = tree.children.flatMap((one) =>
+    one.type === 'mdxjsEsm' ? (one.data?.estree?.body.map(anyNode) ?? []) : [],
+  )
+  const here = new Set(lines.flatMap((one) => [...bindings(one)]))
+  return freeNames(anyNode(program)).some(
+    ({ name }) => !isBound(name) || !(noteOwnNames.has(name) || here.has(name)),
+  )
+}
+
+const typedIn = ({ position }: Nodes, source: string): string =>
+  source.slice(position?.start.offset ?? 0, position?.end.offset ?? 0)
+
+function untold(node: Nodes, parent: Parents, text: string): [typeof SKIP, number] {
+  const index = parent.children.findIndex((child) => child === node)
+  const flow = node.type === 'mdxJsxFlowElement'
+  const made = flow ? flowElement('Show', text) : textElement('Show', text)
+  parent.children.splice(index, 1, ...([made] as never[]))
+  return [SKIP, index + 1]
+}
+
+/** The kit's own box in place of a control that nobody can use. */
+function fillTask(item: ListItem, page: PageOfNote): void {
+  const task =
+    typeof item.checked === 'boolean' ? page.task(item.position?.start.offset ?? -1) : undefined
+  const line = item.children.find((child) => child.type === 'paragraph')
+  if (task === undefined || line === undefined) return
+  item.checked = null
+  item.data = Object.assign({}, item.data, { hProperties: { className: 'task' } })
+  line.children.unshift(textElement('Show', task.before))
+  if (task.after !== '') line.children.push(textElement('Show', task.after))
 }
 
 /** Columns are aligned by class: the site's content policy allows no style attributes. */
@@ -189,19 +260,6 @@ function keepsAnything(node: MdxjsEsm): boolean {
     return statement.specifiers.length > 0
   })
   return program.body.length > 0
-}
-
-/** A picture beside its note may be written without `./`; the bundler would look for a package. */
-function addressPictures(tree: Root): void {
-  const references = new Set<string>()
-  visitParents(tree, 'imageReference', ({ identifier }) => {
-    references.add(identifier)
-  })
-  visitParents(tree, (node) => {
-    const names =
-      node.type === 'image' || (node.type === 'definition' && references.has(node.identifier))
-    if (names && /^[^./][^:]*$/.test(node.url)) node.url = `./${node.url}`
-  })
 }
 
 /** A heading is addressed by its source text, never by the values in it. */

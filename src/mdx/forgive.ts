@@ -161,7 +161,7 @@ function note(error: Error, { kind, start, block }: Omit<Fault, 'at' | 'twice'>,
 
 /** `<` begins a tag before a letter, `$`, `_`, `/`, `>`; before `!` it is an HTML comment's. */
 export function canBeginTag(text: string, offset: number): boolean {
-  return /^<(?:[\p{ID_Start}$_/>]|!--|!DOCTYPE)/iu.test(text.slice(offset, offset + 12))
+  return /^<(?:[\p{ID_Start}$_/>]|!--|![–—]|!DOCTYPE)/iu.test(text.slice(offset, offset + 12))
 }
 
 /** Only looks on: `}` stays text. Escaped ones and those in code never come here. */

@@ -75,7 +75,9 @@ function unclosed(open: OpenTag, placeAt: PlaceAt): Nesting {
     rule: 'tag-open',
     at: open.start,
     text: `\`<${name}>\` is never closed, or not in the paragraph, list or table it began in`,
-    hint: `end it with \`/>\`, or write \`</${name}>\` where it ends`,
+    hint: /^(?:br|hr|img|wbr|input)$/.test(name)
+      ? `write \`<${name} />\``
+      : `end it with \`/>\`, or write \`</${name}>\` where it ends`,
   }
   return tell(words, [open], placeAt)
 }

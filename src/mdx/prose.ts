@@ -7,8 +7,10 @@
  * kit's elements are never looked at. The markup inside a sentence does not hide a number: `**5** A`.
  */
 import type { Nodes, Parents, Root, Table } from 'mdast'
+import { visitParents } from 'unist-util-visit-parents'
 import type { Place, Problem } from '../ledger/problems.ts'
-import { kitElements } from '../ledger/read/kit.ts'
+import { isPhotoElement, kitElements } from '../ledger/read/kit.ts'
+import { markStart } from '../ledger/read/photo.ts'
 import { placesIn, type PlaceAt } from './place.ts'
 import { findNumbers, type Find } from './prose-numbers.ts'
 import { unitAt } from './prose-units.ts'
@@ -91,6 +93,8 @@ interface Piece {
 interface Around {
   readonly pointing: boolean
   readonly unit: string
+  /** Words of a mark -> how many signs of them say where it stands. */
+  readonly places?: ReadonlyMap<Nodes, number>
 }
 
 /** Stands for what is not looked at, so that words on both sides do not join. */
@@ -108,12 +112,23 @@ function stretches(node: Nodes, around: Around): readonly Stretch[] {
     return all(node, task ? { ...around, pointing: true } : around)
   }
   if (node.type === 'mdxJsxFlowElement') {
+    if (isPhotoElement(node.name ?? '')) return inPhoto(node, around)
     if (kitElements.includes(node.name ?? '')) return []
     const caption = /^(?:figcaption|caption)$/i.test(node.name ?? '')
     return all(node, caption ? { ...around, pointing: true } : around)
   }
   if (sentences.has(node.type)) return [stretch(node, around)]
   return 'children' in node ? all(node, around) : []
+}
+
+/** Captions and marks; the place at which a mark begins is no number of the note. */
+function inPhoto(element: Parents, around: Around): readonly Stretch[] {
+  const places = new Map<Nodes, number>()
+  visitParents(element, 'listItem', (item) => {
+    const mark = markStart(item)
+    if (mark !== undefined) places.set(mark.words, mark.length)
+  })
+  return all(element, { ...around, pointing: true, places })
 }
 
 const unseen = new Set(['blockquote', 'code', 'mdxjsEsm', 'mdxFlowExpression'])
@@ -146,17 +161,19 @@ function headUnit(text: string): string {
   return unit !== '' && unitAt(`1 ${unit}`, 1)?.end === unit.length + 2 ? unit : ''
 }
 
-function stretch(node: Nodes, { pointing, unit }: Around): Stretch {
+function stretch(node: Nodes, { pointing, unit, places }: Around): Stretch {
   const pieces: Piece[] = []
   let text = ''
   let cursor = node.position?.start.offset ?? 0
   const end = node.position?.end.offset ?? cursor
   const add = (one: Nodes): void => {
     if (one.type === 'text') {
-      const from = one.position?.start.offset ?? cursor
+      const skipped = places?.get(one) ?? 0
+      const value = one.value.slice(skipped)
+      const from = (one.position?.start.offset ?? cursor) + skipped
       const to = one.position?.end.offset ?? end
-      pieces.push({ at: text.length, value: one.value, from, to })
-      text += one.value
+      pieces.push({ at: text.length, value, from, to })
+      text += value
       if (one.position) cursor = to
     } else if (one.type === 'break') {
       text += '\n'

@@ -1,5 +1,6 @@
 /**
- * What a phone keyboard did to markup, undone: curly quotes round values, no-break spaces in them.
+ * What a phone keyboard did to markup, undone: curly quotes round values, no-break spaces in them, signs
+ * that nobody sees, `×` and dashes between names.
  *
  * In: the text and a fault MDX met. Out: the changes that may mend it, each of one character for one,
  * so that every position stays. Prose is never touched: only places where MDX tried to read a tag,
@@ -18,7 +19,9 @@ export function repairs(text: string, { kind, start }: Fault): readonly Change[]
   if (kind === 'tag') return repairTag(text, start)
   if (kind === 'module') return straighten(text, start, paragraphEnd(text, start))
   const close = matchingBrace(text, start, paragraphEnd(text, start))
-  return close === undefined ? [] : straighten(text, start, close)
+  return close === undefined
+    ? []
+    : [...straighten(text, start, close), ...operatorsIn(text, start, close)]
 }
 
 export function apply(text: string, changes: readonly Change[]): string {
@@ -39,17 +42,54 @@ function repairTag(text: string, start: number): readonly Change[] {
   // Values in braces: `list={[{ draw: “5 A” }]}`.
   const inBraces = [...text.slice(start, end).matchAll(/\{/g)].flatMap(({ index }) => {
     const close = matchingBrace(text, start + index, end)
-    return close === undefined ? [] : straighten(text, start + index, close)
+    return close === undefined
+      ? []
+      : [...straighten(text, start + index, close), ...operatorsIn(text, start + index, close)]
   })
-  return [...quotes, ...inBraces]
+  return [
+    ...quotes,
+    ...inBraces,
+    ...unseenBetween(text, start, Math.max(end, text.indexOf('>', end))),
+  ]
 }
 
 /** Curly quotes of code. One that stands inside straight quotes is part of a text. */
 function straighten(text: string, start: number, end: number): readonly Change[] {
   const code = text.slice(start, end)
-  return [...code.matchAll(/"[^"\n]*"|'[^'\n]*'|[“”„‟]|[‘’‚‛]/g)]
+  return [...code.matchAll(/"[^"\n]*"|'[^'\n]*'|[“”„‟«»]|[‘’‚‛‹›]/g)]
     .filter(([found]) => found.length === 1)
-    .map(({ 0: found, index }) => ({ at: start + index, sign: '“”„‟'.includes(found) ? '"' : "'" }))
+    .map(({ 0: found, index }) => ({
+      at: start + index,
+      sign: '“”„‟«»'.includes(found) ? '"' : "'",
+    }))
+}
+
+const operators: Readonly<Record<string, string>> = {
+  '×': '*',
+  '·': '*',
+  '÷': '/',
+  '−': '-',
+  '–': '-',
+  '—': '-',
+}
+
+/** Signs of a sum as they are printed, outside texts in quotes. */
+function operatorsIn(text: string, start: number, end: number): readonly Change[] {
+  const code = text.slice(start, end)
+  return [...code.matchAll(/"[^"\n]*"|'[^'\n]*'|[“”„‟].*?[“”„‟]|[×·÷−–—]/g)].flatMap(
+    ({ 0: found, index }) => {
+      const sign = operators[found]
+      return sign === undefined ? [] : [{ at: start + index, sign }]
+    },
+  )
+}
+
+/** Signs without width between the words of a tag; in a value they are left alone. */
+function unseenBetween(text: string, start: number, end: number): readonly Change[] {
+  const tag = text.slice(start, end)
+  return [...tag.matchAll(/"[^"]*"|'[^']*'|[\u00AD\u200B-\u200F\u2060\uFEFF]/g)]
+    .filter(([found]) => found.length === 1)
+    .map(({ index }) => ({ at: start + index, sign: ' ' }))
 }
 
 const noBreakSpace = /[\u00A0\u2007\u202F]/g
@@ -62,6 +102,9 @@ export function plainSpaces(text: string, start: number, end: number): readonly 
   }))
 }
 
+/** Soft hyphens, marks of writing direction; joiners stay, which some scripts need. */
+const unseen = /[\u00AD\u200B\u200E\u200F\u2060\uFEFF]/g
+
 export function withPlainSpaces(value: string): string {
-  return value.replace(noBreakSpace, ' ')
+  return value.replace(noBreakSpace, ' ').replace(unseen, '')
 }

@@ -2,13 +2,15 @@
  * Lines that MDX reads in another way than they look, and braces it accepts that mean a slip.
  *
  * In: the tree and its text. Out: problems. Told are an `import` that is read as prose, an element or a
- * name alone on a line of a wrapped paragraph (MDX ends the paragraph there), empty braces, and a
- * decimal comma in braces (JavaScript takes `1,5` for 5).
+ * name alone on a line of a wrapped paragraph (MDX ends the paragraph there), empty braces, a name in
+ * quotes, a decimal comma in braces (JavaScript takes `1,5` for 5), a tag that begins with a space, and a
+ * task whose box is none.
  */
 import type { Node, Program } from 'estree'
 import type { Root, RootContent } from 'mdast'
 import { visitParents } from 'unist-util-visit-parents'
 import type { Problem } from '../ledger/problems.ts'
+import { kitElements } from '../ledger/read/kit.ts'
 import { decimalComma, decimalPoint, problem, short } from './explain.ts'
 import { looksLikeModule } from './module-line.ts'
 import { lineFrom, type PlaceAt } from './place.ts'
@@ -21,7 +23,11 @@ export function checkShape(
 ): readonly Problem[] {
   const problems: Problem[] = []
   visitParents(tree, (node) => {
-    if (node.type === 'paragraph') problems.push(...proseImports(node, text, placeAt, isTold))
+    if (node.type === 'paragraph') {
+      problems.push(...proseImports(node, text, placeAt, isTold))
+      problems.push(...boxes(node, text, placeAt))
+    }
+    if (node.type === 'text') problems.push(...spacedTags(span(node), text, placeAt))
     if ('children' in node) problems.push(...brokenParagraphs(node.children, text, placeAt))
     if (node.type === 'mdxTextExpression' || node.type === 'mdxFlowExpression') {
       problems.push(...inBraces(node, text, placeAt))
@@ -41,6 +47,50 @@ type Child = RootContent
 type Paragraph = Extract<Child, { type: 'paragraph' }>
 type Braces = Extract<Child, { type: 'mdxTextExpression' | 'mdxFlowExpression' }>
 
+/** A phone's capital at the beginning of a line, or a path without quotes. */
+const almostImport = /^(?:Import\s*[{*\p{L}].*?\sfrom\s|import\s.*?\sfrom\s+\.{1,2}\/)/u
+
+const spacedTag = new RegExp(String.raw`<[\s\u00A0]+(/?(?:${kitElements.join('|')}))\b`, 'g')
+
+function spacedTags(
+  { start, end }: ReturnType<typeof span>,
+  text: string,
+  placeAt: PlaceAt,
+): readonly Problem[] {
+  return [...text.slice(start, end).matchAll(spacedTag)].map(({ 1: name = '', index }) =>
+    problem(
+      {
+        rule: 'space-in-tag',
+        at: start + index,
+        text: `a space between \`<\` and \`${name}\`: this is read as words`,
+        hint: `write \`<${name}\``,
+      },
+      placeAt,
+    ),
+  )
+}
+
+/** `-[ ] hose`, `- [] hose`: they look like tasks, and nobody would find them in the lists. */
+function boxes(node: Paragraph, text: string, placeAt: PlaceAt): readonly Problem[] {
+  const { start, end } = span(node)
+  const typed = text.slice(start, end)
+  const first = /[-*+][ \t]+$/.test(text.slice(Math.max(0, start - 8), start))
+    ? /^\[\](?=\s)/.exec(typed)
+    : null
+  const lines = typed.matchAll(/(?<=^|[\r\n][ \t>]*)(?:[-–—•]\[[ xX]?\]|[-*+] \[\])(?=\s)/g)
+  return [...(first === null ? [] : [first]), ...lines].map(({ 0: box, index }) =>
+    problem(
+      {
+        rule: 'no-task',
+        at: start + index,
+        text: `\`${box}\` is read as words, not as the box of a task`,
+        hint: 'write `- [ ] words`, or `- [x] words` where it is done',
+      },
+      placeAt,
+    ),
+  )
+}
+
 function proseImports(
   node: Paragraph,
   text: string,
@@ -53,14 +103,16 @@ function proseImports(
   return lines.flatMap(({ 0: lead, index }) => {
     const at = start + index + lead.length
     const line = lineFrom(text, at)
-    if (!looksLikeModule(line) || isTold(at)) return []
+    if (!(looksLikeModule(line) || almostImport.test(line)) || isTold(at)) return []
     if (code.some((one) => at > one.start && at < one.end)) return []
     return problem(
       {
         rule: 'import-in-paragraph',
         at,
         text: `\`${short(line)}\` is read as prose`,
-        hint: 'put it at the very beginning of a line of its own, with an empty line before and after',
+        hint: almostImport.test(line)
+          ? "write `import { pumpDraw } from './other-note.mdx'`: a small `i`, the path in quotes"
+          : 'put it at the very beginning of a line of its own, with an empty line before and after',
       },
       placeAt,
     )
@@ -110,6 +162,12 @@ function follows(before: Child, after: Child): boolean {
 
 function inBraces(node: Braces, text: string, placeAt: PlaceAt): readonly Problem[] {
   const { start } = span(node)
+  const quoted = /^\s*(["'`])([\p{ID_Start}$_][\p{ID_Continue}$.]*)\1\s*$/u.exec(node.value)?.[2]
+  if (quoted !== undefined) {
+    const words = `quotes in \`{${short(node.value)}}\`: that is a word and no name`
+    const hint = `write \`{${quoted}}\` for the number of that name, or the word without braces`
+    return [problem({ rule: 'name-in-quotes', at: start, text: words, hint }, placeAt)]
+  }
   if (node.value.trim() !== '') return commas(node.data?.estree, text, placeAt)
   const hint = 'write a name in them, as in `{pumpDraw}`, or `\\{\\}` for braces as text'
   return [problem({ rule: 'empty-braces', at: start, text: '`{}` is empty', hint }, placeAt)]

@@ -24,8 +24,8 @@ export interface WalkedTag {
   readonly curly: readonly (readonly [open: number, close: number])[]
 }
 
-const double = '“”„‟″＂'
-const single = '‘’‚‛′＇'
+const double = '“”„‟″＂«»'
+const single = '‘’‚‛′＇‹›'
 const nameSign = /[\p{ID_Continue}$.:-]/u
 /** What may follow a value's closing quote: the end of the tag or another attribute. */
 const afterValue = String.raw`(?=\s*\/?>|\s+[\p{ID_Start}$_][\p{ID_Continue}$:.-]*\s*=|\s*$)`

@@ -7,7 +7,10 @@
  */
 const rewrites: readonly (readonly [RegExp, string | ((found: string) => string)])[] = [
   // Signs that nobody sees: soft hyphens, marks of writing direction, variants of a sign.
-  [/[\u00AD\u200B-\u200F\u202A-\u202E\u2060-\u2064\u2066-\u2069\uFE00-\uFE0F\uFEFF]/g, ''],
+  [
+    /[\u00AD\u200B\u200C\u200E\u200F\u202A-\u202E\u2060-\u2064\u2066-\u2069\uFEFF]|\u200D|\p{Variation_Selector}/gu,
+    '',
+  ],
   // `40,-`, as prices are written by hand.
   [/(?<=\d)[.,][-–—−](?=\s|$)/g, ''],
   [/(?<=\d)[\u00A0\u2007\u2009\u202F'’](?=\d{3}(?!\d))/g, ''],

@@ -7,9 +7,13 @@ import { attributesOf, named, textOf, type Attribute, type Element } from './att
 import { lineAndColumn, report, startOf, type ReadContext, type Start } from './context.ts'
 import { declare } from './declare.ts'
 import { readInput } from './inputs.ts'
+import { elementAttributes } from './kit.ts'
 import { hasOtherContent, readTable, tablesIn } from './tables.ts'
 
-const ownAttributes = ['id', 'use', 'title', 'accept']
+const ownAttributes: readonly string[] = [
+  ...elementAttributes.Calc.needs,
+  ...elementAttributes.Calc.may,
+]
 
 export function readCalc(ctx: ReadContext, element: Element): void {
   const at = startOf(element)

@@ -15,24 +15,10 @@ export type RootElement = keyof typeof rootKinds
 
 export const isRoot = (name: string): name is RootElement => Object.hasOwn(rootKinds, name)
 
-export const kitElements: readonly string[] = [
-  'Reading',
-  'Rated',
-  'Assumed',
-  'Chosen',
-  'Show',
-  'Nominal',
-  'Quoted',
-  'Calc',
-  'Part',
-  'Photo',
-  'BeforeAfter',
-]
-
 /** Elements that hold pictures and words, which are read like any others of the note. */
 export const isPhotoElement = (name: string): boolean => name === 'Photo' || name === 'BeforeAfter'
 
-/** Figures of a part; what it takes besides is in `part.ts`. */
+/** Figures of a part. */
 export const partFigures: readonly PartFigure[] = [
   'quantity',
   'price',
@@ -56,3 +42,23 @@ export const rootAttributes: Readonly<
   },
   Chosen: { needs: ['value', 'because'], may: ['id', 'on', 'replaces', 'checks'] },
 }
+
+/** What an element must say and may say; a <Calc> takes its calculator's inputs besides. */
+export const elementAttributes = {
+  ...rootAttributes,
+  Show: { needs: ['value'], may: ['unit', 'digits', 'id'] },
+  Nominal: { needs: [], may: [] },
+  Quoted: { needs: ['source'], may: [] },
+  Calc: { needs: ['id', 'use'], may: ['title', 'accept'] },
+  Part: {
+    needs: ['id', 'what'],
+    may: ['size', ...partFigures, 'status', 'used', 'on', 'priced', 'source', 'at', 'note'],
+  },
+  Photo: { needs: [], may: [] },
+  BeforeAfter: { needs: [], may: [] },
+} as const satisfies Readonly<
+  Record<string, { readonly needs: readonly string[]; readonly may: readonly string[] }>
+>
+
+/** The elements in the order in which the list of what can be written has them. */
+export const kitElements: readonly string[] = Object.keys(elementAttributes)

@@ -12,7 +12,7 @@ import { attributesOf, named, textOf, type Attribute, type Element } from './att
 import { lineAndColumn, report, startOf, type ReadContext } from './context.ts'
 import { declare } from './declare.ts'
 import { readInput } from './inputs.ts'
-import { partFigures } from './kit.ts'
+import { elementAttributes, partFigures } from './kit.ts'
 import { hasOtherContent, tablesIn } from './tables.ts'
 
 const statuses: Readonly<Record<string, PartStatus>> = {
@@ -26,18 +26,9 @@ const statuses: Readonly<Record<string, PartStatus>> = {
   sold: 'sold',
 }
 
-export const partAttributes: readonly string[] = [
-  'id',
-  'what',
-  'size',
-  ...partFigures,
-  'status',
-  'used',
-  'on',
-  'priced',
-  'source',
-  'at',
-  'note',
+const partAttributes: readonly string[] = [
+  ...elementAttributes.Part.needs,
+  ...elementAttributes.Part.may,
 ]
 
 type Attributes = readonly Attribute[]

@@ -3,6 +3,7 @@ import { defined } from '../defined.ts'
 import { attributesOf, type Attribute, type Element } from './attributes.ts'
 import { lineAndColumn, report, startOf, type ReadContext } from './context.ts'
 import { declare } from './declare.ts'
+import { elementAttributes } from './kit.ts'
 import { sortNames } from './names.ts'
 import { readSum } from './sums.ts'
 
@@ -53,7 +54,7 @@ function readAttribute(
     report(ctx, attribute, {
       rule: 'unknown-attribute',
       text: `<Show> has no \`${name}\``,
-      allowed: 'value, unit, digits, id',
+      allowed: [...elementAttributes.Show.needs, ...elementAttributes.Show.may].join(', '),
     })
 }
 

@@ -1,0 +1,142 @@
+/**
+ * A new note before anything is written into it. In: a title, the day, the notes that are there. Out:
+ * the file's name and its text, or what stands against it. It begins as a draft, so that no reader
+ * meets empty headings; what is to be filled in stands in comments, which nobody sees.
+ */
+import { phaseWords } from '../ledger/phases.ts'
+
+export interface NoteThere {
+  readonly slug: string
+  /** Undefined where its head cannot be read. */
+  readonly meta:
+    | {
+        readonly date: string
+        readonly phase: string
+        readonly was?: readonly string[] | undefined
+      }
+    | undefined
+}
+
+export type Skeleton =
+  | { readonly ok: true; readonly name: string; readonly phase: string; readonly text: string }
+  | { readonly ok: false; readonly why: string }
+
+export function skeleton(title: string, date: string, notes: readonly NoteThere[]): Skeleton {
+  const words = title.replace(/\s+/g, ' ').trim()
+  if (words === '') return { ok: false, why: 'a note needs a title: npm run new -- "Title"' }
+  if (/[{}]/.test(words))
+    return { ok: false, why: `\`${words}\`: a title takes words only, no braces` }
+  const phase = lastNote(notes)?.phase ?? 'plan'
+  const slug = slugOfTitle(words) || `${phase}-${date}`
+  const twin = notes.find((note) => note.slug.toLowerCase() === slug)
+  if (twin !== undefined)
+    return {
+      ok: false,
+      why: `notes/${twin.slug}.mdx is there already, and stays as it is: choose another title`,
+    }
+  const renamed = notes.find(({ meta }) => meta?.was?.includes(slug))
+  if (renamed !== undefined)
+    return {
+      ok: false,
+      why: `\`${slug}\` is an older name of notes/${renamed.slug}.mdx, which links still lead to: choose another title`,
+    }
+  return { ok: true, name: `${slug}.mdx`, phase, text: textOf(words, date, phase) }
+}
+
+/** The latest day; of one day, the last by name: the order of the site. */
+function lastNote(notes: readonly NoteThere[]): NoteThere['meta'] {
+  const key = ({ slug, meta }: NoteThere): string => `${meta?.date ?? ''} ${slug}`
+  return notes
+    .filter(({ meta }) => meta !== undefined)
+    .toSorted((a, b) => (key(a) < key(b) ? -1 : 1))
+    .at(-1)?.meta
+}
+
+/** Letters that do not come apart into a plain one and a mark, and those that two letters stand for. */
+const spelled: Readonly<Record<string, string>> = {
+  ä: 'ae',
+  ö: 'oe',
+  ü: 'ue',
+  ß: 'ss',
+  æ: 'ae',
+  œ: 'oe',
+  ø: 'oe',
+  å: 'aa',
+  ł: 'l',
+  đ: 'd',
+  ð: 'd',
+  þ: 'th',
+  ı: 'i',
+}
+
+const longestSlug = 60
+
+/** `Kühlkreis, zweiter Anlauf` -> `kuehlkreis-zweiter-anlauf`; '' where no letter of it can stand in an address. */
+export function slugOfTitle(title: string): string {
+  const plain = title
+    .normalize('NFC')
+    .toLowerCase()
+    .replace(/['’ʼ]/g, '')
+    .replace(/./gu, (sign) => spelled[sign] ?? sign)
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '')
+  if (plain.length <= longestSlug) return plain
+  const cut = plain.slice(0, longestSlug + 1)
+  const word = cut.lastIndexOf('-')
+  return cut.slice(0, word > longestSlug / 2 ? word : longestSlug)
+}
+
+/** As few signs as will do: what YAML could take for something else than words stands in quotes. */
+function yamlText(words: string): string {
+  const plain = /^\p{L}[\p{L}\p{N} ,.'’()–/-]*$/u.test(words)
+  return plain && !/^(?:true|false|yes|no|on|off|null|y|n)$/i.test(words)
+    ? words
+    : JSON.stringify(words)
+}
+
+const textOf = (title: string, date: string, phase: string): string => `---
+title: ${yamlText(title)}
+date: ${date}
+phase: ${phase} # ${phaseWords(phase)}, as in the last note
+status: doing # planned | doing | done | redone | abandoned
+draft: true # take this line out when readers may see the note
+---
+
+## Goal
+
+{/* What should be true when this is done, and how you will know. */}
+
+## Parts
+
+{/* Each where it is fitted: <Part id="pump" what="Coolant pump" price="…" mass="…" /> */}
+
+## Numbers
+
+{/* What a sheet says:  <Rated id="inletLimit" value="65 °C" source="controllerSheet" at="p. 7" />
+    What you guess:     <Assumed id="supply" value="2.4 m" because="…" />
+    What you decide:    <Chosen id="bore" value="19 mm" because="…" />
+    What works it out:  <Calc id="…" use="…" />, to copy from the page of a calculator
+    To use one:         {inletLimit} */}
+
+## What I did
+
+{/* Pictures lie beside this file: ![what it shows](./pump.jpg) */}
+
+## Measured
+
+{/* <Reading id="pumpDraw" value="1.5 A" with="clampMeter" at="14.0 V, warm" /> */}
+
+## Safety
+
+{/* What was off, locked and proven dead; what you wore; who looked at it. */}
+
+## Changed
+
+{/* What came out otherwise than planned, and which number it replaces. */}
+
+## Next
+
+{/* - [ ] one line for each thing that is left to do */}
+`
