@@ -92,25 +92,26 @@ function stepsHtml({ slug }: PublishedNote, ctx: CardContext): string {
     seen.add(id)
     return true
   }
-  const { stepsOf, blocksOf, numbersIn } = lookupOf(ctx.published)
-  const inText = new Set(stepsOf(slug).flatMap(({ shows }) => shows))
+  const lookup = lookupOf(ctx.published)
+  const steps = lookup.stepsOf(slug)
+  const inText = new Set(steps.flatMap(({ shows }) => shows))
   const rows = (id: string): string => {
     const block = ctx.block(id)
     if (block === undefined) return numberRow(id, slug, ctx, fresh)
     const order = Object.keys(ctx.calculator(block.calculator)?.outputs ?? {})
     const rank = (one: PublishedNumber): number =>
       order.indexOf(one.id.slice(id.length + 1).split('.')[0] ?? '')
-    const results = numbersIn(id)
+    const results = lookup
+      .numbersIn(id)
       .filter((one) => isWanted(one) && !inText.has(one.id))
       .toSorted((a, b) => rank(a) - rank(b))
     return blockRow(block, ctx) + results.map((one) => numberRow(one.id, slug, ctx, fresh)).join('')
   }
-  const steps = stepsOf(slug)
   const bodies = steps.map(
     (step) => `<tbody>${stepRow(step, slug, ctx)}${step.shows.map(rows).join('')}</tbody>`,
   )
   // In a ledger without steps the blocks still stand on the sheet.
-  const lost = blocksOf(slug).filter(({ id }) => !inText.has(id))
+  const lost = lookup.blocksOf(slug).filter(({ id }) => !inText.has(id))
   const rest = lost.length === 0 ? '' : `<tbody>${lost.map(({ id }) => rows(id)).join('')}</tbody>`
   const heads = ['What', 'Figure', 'Measured'].map((head) => `<th scope="col">${head}</th>`)
   return `<table class="sheet-steps"><thead><tr>${heads.join('')}</tr></thead>${bodies.join('')}${rest}</table>`

@@ -6,6 +6,8 @@
  *    whole commands, in alternating pairs; the median of the pairs' ratios counts.
  * 2. The ledger alone: reading and linking, and working the numbers.
  * 3. Script before anything is asked for, and of each calculator.
+ * 4. What a note of the demo weighs when it is read: HTML, styles and script, without its pictures; and
+ *    how many files a browser needs before it draws.
  */
 import { spawn } from 'node:child_process'
 import { readdir, readFile, rm } from 'node:fs/promises'
@@ -62,7 +64,7 @@ async function firstScript(dist: string, page: string): Promise<number> {
     ...html.matchAll(
       /<script[^>]* src="([^"]+)"|<link[^>]*rel="modulepreload"[^>]*href="([^"]+)"/g,
     ),
-  ].map(([, src, href]) => src ?? href ?? '')
+  ].map(([, src, href]) => new URL(src ?? href ?? '', `http://site.example/${page}`).pathname)
   const seen = new Map<string, number>()
   const inline = [...html.matchAll(/<script type="module">([^]*?)<\/script>/g)].reduce(
     (sum, [, text = '']) => sum + weightOf(Buffer.from(text)),
@@ -78,6 +80,49 @@ async function firstScript(dist: string, page: string): Promise<number> {
       queue.push(`/_astro/${from}`)
   }
   return inline + [...seen.values()].reduce((sum, size) => sum + size, 0)
+}
+
+interface PageWeight {
+  readonly page: string
+  readonly html: number
+  readonly styles: number
+  readonly script: number
+  /** Files without which nothing is drawn, the page itself among them. */
+  readonly beforePaint: number
+}
+
+const all = ({ html, styles, script }: PageWeight): number => html + styles + script
+
+async function pageWeight(dist: string, page: string): Promise<PageWeight> {
+  const bytes = await readFile(join(dist, page))
+  const html = bytes.toString('utf8')
+  const at = (address: string): string => new URL(address, `http://site.example/${page}`).pathname
+  const sheets = [...html.matchAll(/<link[^>]*rel="stylesheet"[^>]*href="([^"]+)"/g)]
+  const blocking = [...html.matchAll(/<script\b[^>]* src="[^"]+"[^>]*>/g)].filter(
+    ([tag]) => !/type="module"|\s(?:async|defer)\b/.test(tag),
+  )
+  const styles = await Promise.all(
+    sheets.map(async ([, address = '']) => weightOf(await readFile(join(dist, at(address))))),
+  )
+  return {
+    page,
+    html: weightOf(bytes),
+    styles: styles.reduce((sum, size) => sum + size, 0),
+    script: await firstScript(dist, page),
+    beforePaint: 1 + sheets.length + blocking.length,
+  }
+}
+
+/** The demo's notes, the heaviest first. */
+async function demoWeights(): Promise<readonly PageWeight[]> {
+  const dist = join(folder, 'demo')
+  const content = join(root, 'content')
+  await secondsOf([join(root, 'src/cli/build.ts'), '--content', content, '--out', dist])
+  const slugs = await readdir(join(dist, 'notes'))
+  const weights = await Promise.all(
+    slugs.map((slug) => pageWeight(dist, `notes/${slug}/index.html`)),
+  )
+  return weights.sort((a, b) => all(b) - all(a))
 }
 
 export async function siteTimes(many: number, pairs: number) {
@@ -125,6 +170,8 @@ export async function siteTimes(many: number, pairs: number) {
     .filter(({ name }) => name === 'try')
     .reduce((sum, { bytes }) => sum + bytes, 0)
   const first = await firstScript(dist, 'notes/evening-1/index.html')
+  const weights = await demoWeights()
+  const [heaviest] = weights
 
   await rm(folder, { recursive: true, force: true })
   const result = {
@@ -138,6 +185,7 @@ export async function siteTimes(many: number, pairs: number) {
       ratioMedian: median(builds.map(({ kit, typed }) => kit / typed)),
     },
     ledger: { wholeSeconds: reading, workSeconds: working, verifySeconds: verifying },
+    pages: weights,
     script: {
       firstBytes: first,
       openingBytes: opening,
@@ -159,6 +207,23 @@ export async function siteTimes(many: number, pairs: number) {
     ],
     ['ledger: work alone', `${working.toFixed(2)} s`, ''],
     ['verify', `${verifying.toFixed(2)} s`, ''],
+    [
+      'a note of the demo, median',
+      `${median(weights.map(all))} B`,
+      'HTML, styles and script without pictures; aim: at most 61440 B, gzip',
+    ],
+    [
+      '  the heaviest',
+      `${heaviest === undefined ? 0 : all(heaviest)} B`,
+      heaviest === undefined
+        ? ''
+        : `${heaviest.page.split('/')[1] ?? ''}: ${heaviest.html} B HTML, ${heaviest.styles} B styles, ${heaviest.script} B script`,
+    ],
+    [
+      'files before a page is drawn',
+      String(Math.max(...weights.map(({ beforePaint }) => beforePaint))),
+      'aim: at most 2, the page and its styles',
+    ],
     ['script before anything is asked for', `${first} B`, 'aim: at most 12288 B, gzip'],
     ['script at the first press', `${opening} B`, 'gzip'],
     [

@@ -143,7 +143,7 @@ it('a note prints with its warnings, results and stories, without the controls',
     kinds().find((path) => path.startsWith('notes/')) ?? '',
   )
   await page.emulateMedia({ media: 'print' })
-  for (const selector of ['.hazard', '.card', 'table.stories'])
+  for (const selector of ['.hazard', '.card', '.stories td'])
     expect([selector, await page.locator(selector).first().isVisible()]).toEqual([selector, true])
   expect(await page.locator('.try-bar:visible, nav[aria-label=Site]:visible').count()).toBe(0)
   await context.close()

@@ -49,7 +49,9 @@ export function addressesOf(
     .map((one) => one.trim().split(/\s+/)[0] ?? '')
   return [...single, ...several.filter((to) => to !== '')].map((to) => ({
     to,
-    fetched: element.tagName !== 'a',
+    fetched:
+      element.tagName !== 'a' &&
+      !/^(?:canonical|alternate)$/.test(attributeOf(element, 'rel') ?? ''),
   }))
 }
 

@@ -202,5 +202,6 @@ test('missing or doubled roles cannot tell', () => {
   })
 })
 test('a point without a place across lies on the middle line', () => {
-  for (const lean of [-0.1, 0.1]) expect(heightAt({ x: 0, z: 1 }, 0, lean)).toBeCloseTo(Math.cos(lean), 15)
+  for (const lean of [-0.1, 0.1])
+    expect(heightAt({ x: 0, z: 1 }, 0, lean)).toBeCloseTo(Math.cos(lean), 15)
 })

@@ -58,7 +58,7 @@ describe.each(folders)('a block of %s, as MDX in a note of another site', async 
     blockOf(again, `n${index}/${blocks[index]?.name ?? ''}`)
 
   it('passes the check', () => {
-    expect(blocks.length).toBeGreaterThan(3)
+    expect(blocks.length).toBeGreaterThan(0)
     expect(again.problems.filter(({ rule }) => rule !== 'unusual').map(line)).toEqual([])
   })
 

@@ -378,7 +378,7 @@ describe('the folder', () => {
       'titel: x\nvehicle: v\nunits: imperial\nsources:\n  a: { title: b, read: 3.4.2026 }\n',
       [
         'site.yaml:1:1 error bad-settings: `title`: it is missing',
-        'site.yaml:1:1 error bad-settings: the settings know no `titel` here | allowed: title, description, vehicle, notice, author, units, address, questions, base, offline, contingency, nominals, instruments, sources',
+        'site.yaml:1:1 error bad-settings: the settings know no `titel` here | allowed: title, description, vehicle, notice, author, units, address, questions, base, offline, writing, contingency, nominals, instruments, sources',
         'site.yaml:3:8 error bad-settings: `units`: units are `metric`, `us`, or a list of both, the first shown first',
         'site.yaml:5:24 error bad-settings: `sources.a.read`: a date is written YYYY-MM-DD, such as 2026-03-14',
       ],
