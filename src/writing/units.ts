@@ -115,7 +115,10 @@ const refused = ['1,5 A', '5–6 A', '~5 A', '<5 A', '5 A ± 0.1 A', '5 ft 3 in'
 /** With the figures that were typed; a fraction is exact, and needs as many as it takes. */
 function asRead({ value, unit, figures }: ParsedQuantity): string {
   if (Number.isFinite(figures)) return formatQuantity(value, unit, { figures })
-  return formatQuantity(value, unit, { figures: 6 }).replace(/\.0+(?=\D|$)|(\.\d*?)0+(?=\D|$)/, '$1')
+  return formatQuantity(value, unit, { figures: 6 }).replace(
+    /\.0+(?=\D|$)|(\.\d*?)0+(?=\D|$)/,
+    '$1',
+  )
 }
 
 /** How numbers are read, by reading them. */

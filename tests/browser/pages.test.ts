@@ -140,7 +140,7 @@ it('no word of a card’s table breaks on the smallest phone', async () => {
 it('a note prints with its warnings, results and stories, without the controls', async () => {
   const { page, context } = await opened(
     host,
-    kinds().find((path) => path.startsWith('notes/')) ?? '',
+    kinds().find((path) => /^notes\/[^/]+\/$/.test(path)) ?? '',
   )
   await page.emulateMedia({ media: 'print' })
   for (const selector of ['.hazard', '.card', '.stories td'])
