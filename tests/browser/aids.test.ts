@@ -149,7 +149,7 @@ it('on paper the figures are named at the head, with room to write beside the re
       .locator(`:is(${hidden}):visible`)
       .evaluateAll((all) => all.map((one) => one.getAttribute('class'))),
   ).toEqual([])
-  for (const selector of ['.hazard', '.card.card-yours', 'table.stories'])
+  for (const selector of ['.hazard', '.card.card-yours', '.stories td'])
     expect([selector, await page.locator(selector).first().isVisible()]).toEqual([selector, true])
   const measured = await card(page, loop)
     .locator('.card-out .figures > div')

@@ -6,6 +6,7 @@ import { blankNumber } from '../blank.ts'
 import { defined } from '../defined.ts'
 import type { At, NamedSum, NoteSource, RootSource } from '../note-source.ts'
 import type { Expression, PublishedNumber } from '../published.ts'
+import { refsOf } from '../refs.ts'
 import type { LinkContext } from './context.ts'
 import { resolveName, resolveSum } from './resolve.ts'
 import { instrumentOf, sourceOf } from './sources.ts'
@@ -77,11 +78,4 @@ export function numberFor(
   const name = text.replace(/\s+/g, ' ')
   const id = `${note.slug}/${name}`
   return ctx.numbers.has(id) ? id : addNumber(ctx, note, name, at, summed(expression))
-}
-
-function refsOf(expression: Expression): string[] {
-  if (typeof expression === 'number') return []
-  if ('ref' in expression) return [expression.ref]
-  if (expression.op === 'negate') return refsOf(expression.of)
-  return [...new Set([...refsOf(expression.left), ...refsOf(expression.right)])].sort()
 }

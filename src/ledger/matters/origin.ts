@@ -3,7 +3,8 @@
  * that it carries, and the number that is not the builder's to choose: a reading, a sheet's figure, or
  * the result of another card.
  */
-import type { Expression, Given, PublishedNumber } from '../published.ts'
+import type { Given, PublishedNumber } from '../published.ts'
+import { refsOf } from '../refs.ts'
 
 export interface NumberLookup {
   number(id: string): PublishedNumber | undefined
@@ -54,11 +55,4 @@ export function notChosen(
     return undefined
   }
   return look(lookup.number(given.id))
-}
-
-function refsOf(expression: Expression): readonly string[] {
-  if (typeof expression === 'number') return []
-  if ('ref' in expression) return [expression.ref]
-  if (expression.op === 'negate') return refsOf(expression.of)
-  return [...refsOf(expression.left), ...refsOf(expression.right)]
 }
