@@ -15,16 +15,17 @@ afterAll(() => host.close())
 
 const kinds = (): string[] => {
   const all = [...host.site.pages.keys()].map((name) => name.replace(/index\.html$/, ''))
-  const notes = all.filter((path) => /^notes\/[^/]+\/$/.test(path))
+  const length = (path: string): number => host.site.pages.get(`${path}index.html`)?.length ?? 0
+  // The longest have something of every kind.
+  const notes = all
+    .filter((path) => /^notes\/[^/]+\/$/.test(path))
+    .sort((a, b) => length(b) - length(a))
+    .slice(0, 4)
   // Blocks by themselves are alike; their cards stand on the pages of the notes as well.
   const blocks = all.filter((path) => /^notes\/[^/]+\/[^/]+\/$/.test(path)).slice(0, 2)
   const [longest] = all
     .filter((path) => /^calculators\/./.test(path))
-    .sort(
-      (a, b) =>
-        (host.site.pages.get(`${b}index.html`)?.length ?? 0) -
-        (host.site.pages.get(`${a}index.html`)?.length ?? 0),
-    )
+    .sort((a, b) => length(b) - length(a))
   const [table = ''] = all.filter((path) => /^tables\/./.test(path))
   return [
     '',

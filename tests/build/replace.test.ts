@@ -39,7 +39,7 @@ describe('the folder of the site', () => {
     expect(said.slice(1)).toEqual([
       '1 error, 0 warnings: nothing was built, and the old site stands as it was',
     ])
-    expect(said[0]).toMatch(/notes\/loop\.mdx:10:38 error: `flurbs` is not a unit known here$/)
+    expect(said[0]).toMatch(/notes\/loop\.mdx:11:38 error: `flurbs` is not a unit known here$/)
     expect(await filesIn(out)).toEqual(old)
     expect([(await stat(out)).mtimeMs, (await stat(out)).ino]).toEqual([mtimeMs, ino])
     await rm(failing, { recursive: true })
