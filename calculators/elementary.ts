@@ -30,7 +30,7 @@ function scaled(value: number, power: number): number {
 /** A positive number as part × 2^power, the part between √½ and √2. */
 function split(value: number): readonly [part: number, power: number] {
   const isTiny = value < 2.2250738585072014e-308
-  bits.setFloat64(0, isTiny ? value * 18014398509481984 : value)
+  bits.setFloat64(0, isTiny ? value * 2 ** 54 : value)
   const high = bits.getUint32(0) + (0x3ff00000 - 0x3fe6a09e)
   bits.setUint32(0, (high & 0x000fffff) + 0x3fe6a09e)
   return [bits.getFloat64(0), (high >>> 20) - 0x3ff - (isTiny ? 54 : 0)]
