@@ -6,14 +6,14 @@
  * Two times are told: script and layout alone, and until the frame after is on its way. The second
  * waits for the screen's own beat, which is up to 17 ms by itself.
  */
-import { createServer } from 'node:http'
-import { readFile, rm } from 'node:fs/promises'
-import { extname, join, resolve } from 'node:path'
+import { rm } from 'node:fs/promises'
+import { join, resolve } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import { chromium, type Page } from 'playwright-core'
 import { calculators } from '../../calculators/index.ts'
 import { buildSite } from '../../src/site/build.ts'
 import { findBrowser } from '../browser/find-browser.ts'
+import { plainServer } from '../publish/plain-server.ts'
 import { writeNotes } from './notes.ts'
 import type { Row } from './solve.ts'
 
@@ -23,14 +23,6 @@ const calculatorNames = new Set(Object.keys(calculators))
 const slowed = 4
 const notes = 5
 const blocksInNote = 12
-const types: Readonly<Record<string, string>> = {
-  '.html': 'text/html; charset=utf-8',
-  '.css': 'text/css',
-  '.js': 'text/javascript',
-  '.json': 'application/json',
-  '.svg': 'image/svg+xml',
-}
-
 /** Note `index` of the chain: heat goes from block to block, every other one with a drawing. */
 function chainNote(index: number): string {
   const parts = Array.from({ length: blocksInNote / 2 }, (_, at) => {
@@ -64,23 +56,6 @@ interface Times {
 
 const part = (list: readonly number[], share: number): number =>
   list.toSorted((a, b) => a - b)[Math.floor((list.length - 1) * share)] ?? NaN
-
-async function hosted(dist: string) {
-  const server = createServer((request, response) => {
-    const { pathname } = new URL(request.url ?? '/', 'http://site.example')
-    const name = decodeURI(pathname).replace(/\/$/, '/index.html')
-    readFile(join(dist, name)).then(
-      (body) => {
-        response.writeHead(200, { 'content-type': types[extname(name)] ?? 'text/plain' }).end(body)
-      },
-      () => response.writeHead(404).end(),
-    )
-  })
-  await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening))
-  const address = server.address()
-  if (address === null || typeof address === 'string') throw new Error('no port')
-  return { server, address: `http://127.0.0.1:${address.port}/` }
-}
 
 /** Types into every field of the panel or form that is open, and measures each change in the page. */
 const measure = (page: Page, selector: string) =>
@@ -179,7 +154,7 @@ export async function readerTimes(): Promise<{ rows: readonly Row[]; result: unk
     what: string,
     open: (page: Page) => Promise<string>,
   ): Promise<void> => {
-    const { server, address } = await hosted(join(folder, dist))
+    const host = await plainServer(join(folder, dist), '/')
     const context = await browser.newContext({ viewport: { width: 390, height: 844 } })
     const page = await context.newPage()
     const scripts: Promise<number>[] = []
@@ -189,14 +164,14 @@ export async function readerTimes(): Promise<{ rows: readonly Row[]; result: unk
       if (!calculatorNames.has(name))
         scripts.push(response.body().then((body) => gzipSync(body, { level: 9 }).length))
     })
-    await page.goto(`${address}${path}`)
+    await page.goto(`${host.address}${path}`)
     all.push(await timesOn(page, what, open))
     engine = Math.max(
       engine,
       (await Promise.all(scripts)).reduce((sum, size) => sum + size, 0),
     )
     await context.close()
-    server.close()
+    await host.stop()
   }
   await visit('demo', 'notes/first-drive/', 'demo’s largest page, a form', openForm)
   await visit('demo', 'notes/cooling-loop/', 'demo’s cooling loop, a form', openForm)

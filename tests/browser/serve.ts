@@ -15,16 +15,7 @@ import {
 } from 'playwright-core'
 import { inject } from 'vitest'
 import { builtSite, type Built } from '../build/site.ts'
-
-const types: Readonly<Record<string, string>> = {
-  '.html': 'text/html; charset=utf-8',
-  '.css': 'text/css',
-  '.js': 'text/javascript',
-  '.json': 'application/json',
-  '.svg': 'image/svg+xml',
-  '.avif': 'image/avif',
-  '.webp': 'image/webp',
-}
+import { contentTypes } from './content-types.ts'
 
 export interface Served {
   readonly site: Built
@@ -42,7 +33,7 @@ export async function served(content: string, base: string): Promise<Served> {
     const name = within === '' || within.endsWith('/') ? `${within}index.html` : within
     const body = site.files.get(name)
     response.writeHead(body === undefined ? 404 : 200, {
-      'content-type': types[extname(name)] ?? 'text/html; charset=utf-8',
+      'content-type': contentTypes[extname(name)] ?? 'text/html; charset=utf-8',
     })
     response.end(body ?? site.files.get('404.html'))
   })

@@ -11,7 +11,7 @@ import { resultsOf, whatMatters, whatWouldPass } from '../../src/ledger/matters.
 import type { PublishedNumber, UnitSystem } from '../../src/ledger/published.ts'
 import { sayFor } from '../../src/ledger/say.ts'
 import { all } from '../calculators/all.ts'
-import { blockOf, type Inputs } from '../ledger/matters-block.ts'
+import { blockOf, run, type Inputs } from '../ledger/matters-block.ts'
 import { trivial } from '../ledger/trivial.ts'
 
 const metric = { units: ['metric'] } as const
@@ -141,18 +141,6 @@ describe('what moves it most', () => {
 })
 
 describe('what would pass', () => {
-  const run: Inputs = {
-    current: 10,
-    length: 4,
-    wire: 3e-6,
-    volts: 12,
-    returnPath: 'wire',
-    chassis: 0.005,
-    conductor: 'solid',
-    temperature: 293.15,
-    critical: 'yes',
-    derate: 1,
-  }
   it('says the value, the made size, the distance and what is left in hand', () => {
     // By hand 3.8314 mm², 28 % more than 3 mm²; a tenth more leaves 3 % / 1.1.
     const said = text(htmlOf(named('cable-drop'), run, { check: 'drop' }))

@@ -19,6 +19,20 @@ import { dimensions } from '../../src/quantity/index.ts'
 
 export type Inputs = Readonly<Record<string, InputValue>>
 
+/** Four metres of 3 mm² solid copper there and back, 10 A at 12 V: inputs of `cable-drop`, in SI. */
+export const run: Inputs = {
+  current: 10,
+  length: 4,
+  wire: 3e-6,
+  volts: 12,
+  returnPath: 'wire',
+  chassis: 0.005,
+  conductor: 'solid',
+  temperature: 293.15,
+  critical: 'yes',
+  derate: 1,
+}
+
 export interface Made {
   readonly block: PublishedBlock
   readonly lookup: NumberLookup

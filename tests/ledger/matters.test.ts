@@ -19,7 +19,7 @@ import type { PublishedNumber } from '../../src/ledger/published.ts'
 import { rangeSlip } from '../../src/ledger/range.ts'
 import { say, sayFor } from '../../src/ledger/say.ts'
 import { all } from '../calculators/all.ts'
-import { blockOf, type Inputs } from './matters-block.ts'
+import { blockOf, run, type Inputs } from './matters-block.ts'
 import { trivial } from './trivial.ts'
 
 const named = (id: string): Calculator => {
@@ -49,18 +49,6 @@ const number = (name: string, more: Partial<PublishedNumber>): PublishedNumber =
 
 /* Solid copper, 1/58 Ω·mm²/m and 0.00393 per kelvin from 20 °C (IEC 60028), there and back. */
 const cable = named('cable-drop')
-const run: Inputs = {
-  current: 10,
-  length: 4,
-  wire: 3e-6,
-  volts: 12,
-  returnPath: 'wire',
-  chassis: 0.005,
-  conductor: 'solid',
-  temperature: 293.15,
-  critical: 'yes',
-  derate: 1,
-}
 const dropBy = (length: number, area: number, kelvin = 0): number =>
   (10 * 2 * length * (1e-6 / 58) * (1 + 0.00393 * kelvin)) / area
 

@@ -6,16 +6,7 @@ import { readFile, stat } from 'node:fs/promises'
 import { createServer } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { extname, join } from 'node:path'
-
-const types: Readonly<Record<string, string>> = {
-  '.html': 'text/html; charset=utf-8',
-  '.css': 'text/css',
-  '.js': 'text/javascript',
-  '.json': 'application/json',
-  '.svg': 'image/svg+xml',
-  '.png': 'image/png',
-  '.xml': 'application/xml',
-}
+import { contentTypes } from '../browser/content-types.ts'
 
 export interface PlainServer {
   readonly address: string
@@ -47,7 +38,9 @@ export async function plainServer(
         return
       }
       response.writeHead(found ? 200 : 404, {
-        'content-type': found ? (types[extname(name)] ?? 'application/octet-stream') : 'text/html',
+        'content-type': found
+          ? (contentTypes[extname(name)] ?? 'application/octet-stream')
+          : 'text/html',
       })
       response.end(await readFile(join(root, found ? name : '404.html')))
     })()
