@@ -13,6 +13,10 @@ export function escape(text: string): string {
   return text.replace(/[&<>"]/g, (character) => entities[character] ?? character)
 }
 
+/** Data for a script of the page; it is never run, and cannot end early. */
+export const dataBlockHtml = (id: string, data: unknown): string =>
+  `<script type="application/json" id="${id}">${JSON.stringify(data).replaceAll('<', '\\u003c')}</script>`
+
 /** `' name="value"'`, or nothing when there is no value. */
 export function attribute(name: string, value: string | undefined): string {
   return value === undefined ? '' : ` ${name}="${escape(value)}"`

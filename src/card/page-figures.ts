@@ -5,7 +5,9 @@
  */
 import type { Calculator, Source } from '../../calculators/define.ts'
 import type { Published } from '../ledger/published.ts'
+import { parsedJson } from '../ledger/json.ts'
 import { rootsOf, type Roots } from '../ledger/roots.ts'
+import { dataBlockHtml } from './html.ts'
 
 export interface PageFigures {
   /** Slug of the note; '' where the page is none. */
@@ -37,16 +39,11 @@ export function pageFiguresOf(
 }
 
 export const pageFiguresHtml = (figures: PageFigures): string =>
-  `<script type="application/json" id="${pageFiguresId}">${JSON.stringify(figures).replaceAll('<', '\\u003c')}</script>`
+  dataBlockHtml(pageFiguresId, figures)
 
 /** Reads that block's text; undefined when it is something else. */
 export function readPageFigures(text: string): PageFigures | undefined {
-  let data: unknown
-  try {
-    data = JSON.parse(text)
-  } catch {
-    return undefined
-  }
+  const data = parsedJson(text)
   return isPageFigures(data) ? data : undefined
 }
 

@@ -9,7 +9,6 @@
 import type { Calculator } from '../../calculators/define.ts'
 import { givenIds } from './given.ts'
 import { declared, overrideBlock, type Overrides } from './override.ts'
-import type { Problem } from './problems.ts'
 import type { Published, PublishedBlock, PublishedNumber } from './published.ts'
 import { nowOf } from './work.ts'
 import type { WorkContext } from './work/context.ts'
@@ -23,8 +22,6 @@ export interface Reworked {
   /** Ids of numbers whose value or standing is not what it was before this change. */
   readonly numbers: ReadonlySet<string>
   readonly blocks: ReadonlySet<string>
-  /** What was found wrong while working this change. */
-  readonly problems: readonly Problem[]
 }
 
 export interface OpenLedger {
@@ -89,7 +86,6 @@ export function openLedger(
           ),
         ),
         blocks: new Set([...resting].filter((id) => blocks.get(id) !== before.blocks.get(id))),
-        problems: [...ctx.problems],
       }
     },
   }

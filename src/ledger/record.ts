@@ -1,4 +1,5 @@
 /** `numbers.json` as text: one number or block a line, so that a changed value is a changed line. */
+import { parsedJson } from './json.ts'
 import type { Published } from './published.ts'
 
 /** `more`: what a reader's copy says besides, at its end. */
@@ -30,12 +31,7 @@ export function recordText(
 
 /** Reads what `recordText` wrote; undefined when it is something else. */
 export function readRecord(text: string): Published | undefined {
-  let data: unknown
-  try {
-    data = JSON.parse(text)
-  } catch {
-    return undefined
-  }
+  const data = parsedJson(text)
   return isPublished(data) ? data : undefined
 }
 

@@ -4,8 +4,10 @@
  * to the letter. A figure that a block has by name is here as the page prints it.
  */
 import type { Calculator, Source } from '../../calculators/define.ts'
+import { dataBlockHtml } from '../card/html.ts'
 import { lookupOf } from '../card/lookup.ts'
 import type { CardContext } from '../card/context.ts'
+import { parsedJson } from '../ledger/json.ts'
 import type { PublishedSite } from '../ledger/published.ts'
 import { textsOf, type Texts } from './texts.ts'
 
@@ -42,17 +44,12 @@ export function aloneFiguresHtml(calculator: Calculator, ctx: CardContext): stri
     units,
   }
   const figures: AloneFigures = { site, sources: calculator.sources, blocks }
-  return `<script type="application/json" id="${aloneFiguresId}">${JSON.stringify(figures).replaceAll('<', '\\u003c')}</script>`
+  return dataBlockHtml(aloneFiguresId, figures)
 }
 
 /** Reads that block's text; undefined when it is something else. */
 export function readAloneFigures(text: string): AloneFigures | undefined {
-  let data: unknown
-  try {
-    data = JSON.parse(text)
-  } catch {
-    return undefined
-  }
+  const data = parsedJson(text)
   return isAloneFigures(data) ? data : undefined
 }
 

@@ -20,6 +20,7 @@ import { formHtml, leastRows } from './form.ts'
 import { judge, type Said } from './judge.ts'
 import { makersFor, type Makers } from './makers.ts'
 import { elementOf, morph } from './places.ts'
+import { patience } from './quiet.ts'
 import { chosenSystems } from './systems.ts'
 import type { Texts } from './texts.ts'
 
@@ -27,8 +28,6 @@ type Open = (host: HTMLElement) => Promise<boolean>
 /** Puts a row of buttons below what is in `host`. */
 export type AddBar = (host: HTMLElement, buttons: readonly (readonly [string, Open])[]) => void
 
-/** A wrong entry is told after this long without a key. */
-const patience = 700
 const prefix = 'Alone'
 
 /** Opens or closes it. */

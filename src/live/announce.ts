@@ -4,7 +4,7 @@ export function announce(text: string): void {
   let place = host.querySelector<HTMLElement>(':scope > .own-announce')
   if (place === null) {
     place = document.createElement('p')
-    place.className = 'own-announce on-screen'
+    place.className = 'own-announce hidden-words on-screen'
     place.setAttribute('role', 'status')
     host.append(place)
   }

@@ -6,3 +6,6 @@ export function basePath(): string {
   const said = document.documentElement.dataset.base ?? '/'
   return said.startsWith('/') ? said : new URL(said, location.href).pathname
 }
+
+/** Where a reader's own figures are kept in the browser. */
+export const figuresKey = (): string => `worked-notes figures ${basePath()}`

@@ -12,12 +12,11 @@ import type { PageFigures } from '../card/page-figures.ts'
 import { verdictName, verdictWords } from '../card/words.ts'
 import { openLedger, type OpenLedger, type Reworked } from '../ledger/open.ts'
 import type { Overrides } from '../ledger/override.ts'
-import type { Problem } from '../ledger/problems.ts'
 import type { Published, PublishedBlock, UnitSystem } from '../ledger/published.ts'
 import { ledgerOf } from '../ledger/roots.ts'
 import { cardsOf } from './cards.ts'
 import { makersFor } from './makers.ts'
-import { basePath } from './page.ts'
+import { basePath } from './base.ts'
 import { afterQuiet } from './quiet.ts'
 import { fillFrom, numberPlaces, restore } from './places.ts'
 import { steady } from './steady.ts'
@@ -38,8 +37,6 @@ export interface Engine {
   readonly builder: Published
   /** Works with just these figures; shows what moved. */
   set(overrides: Overrides): readonly Flip[]
-  /** Faults found by the last working. */
-  readonly problems: readonly Problem[]
   /** Other units everywhere; undefined: as the builder wrote it. */
   setUnits(systems: readonly UnitSystem[] | undefined): void
   /** Marks what rests on these as older than the entry that is wrong. */
@@ -70,7 +67,6 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
   }
   let overrides: Overrides = {}
   let otherUnits = false
-  let problems: readonly Problem[] = []
   let ctx = contextFor(ledger)
 
   function contextFor({ published, builder: before }: OpenLedger): CardContext {
@@ -144,14 +140,10 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
     get ctx() {
       return ctx
     },
-    get problems() {
-      return problems
-    },
     set(next) {
       const before = ctx
       overrides = next
       const moved = ledger.set(next)
-      problems = moved.problems
       show(moved)
       return flips(moved.blocks, before, ctx)
     },

@@ -6,6 +6,7 @@
 import type { NumberField } from '../../calculators/define.ts'
 import { escape } from '../card/html.ts'
 import { dimensions } from '../quantity/index.ts'
+import type { Single } from './texts.ts'
 
 /** `2.4`, `-5`, `1/2`, `1,200`, `½`: nothing that could be a unit. */
 const bare = /^[\d\s.,/+\-−–¼½¾⅓⅔⅛⅜⅝⅞]*(?:\d[eE][+-]?\d*)?$/u
@@ -55,7 +56,29 @@ const goesBelowZero = ({ hard: [least], of }: NumberField, number: string): bool
 export const keyboardOf = (field: NumberField, unit: string, number: string): 'decimal' | 'text' =>
   goesBelowZero(field, number) || unit === 'in' || unit === 'AWG' ? 'text' : 'decimal'
 
-export function numberControlHtml(
+/** The control of one field; `units` are those of a number, `empty` the words for one that may be left out. */
+export function controlHtml(
+  field: Single | undefined,
+  name: string,
+  text: string,
+  attributes: string,
+  options: { readonly units: readonly string[]; readonly empty?: string },
+): string {
+  if (field?.type === 'choice') {
+    const { empty } = options
+    const choices = Object.entries(field.options).map(
+      ([key, words]) =>
+        `<option value="${escape(key)}"${key === text ? ' selected' : ''}>${escape(words)}</option>`,
+    )
+    const none = empty === undefined ? '' : `<option value="">${empty}</option>`
+    return `<select ${attributes}>${none}${choices.join('')}</select>`
+  }
+  return field?.type === 'number'
+    ? numberControlHtml(field, name, text, attributes, options.units)
+    : `<input type="text" ${attributes} value="${escape(text)}" autocomplete="off" spellcheck="false">`
+}
+
+function numberControlHtml(
   field: NumberField,
   name: string,
   text: string,

@@ -6,7 +6,7 @@ import type { Calculator, Fields, ListField, NumberField } from '../../calculato
 import { escape, idOf } from '../card/html.ts'
 import { mayBeLeftOut } from '../ledger/input.ts'
 import { parseQuantity } from '../quantity/index.ts'
-import { numberControlHtml, unitsOffered } from './field.ts'
+import { controlHtml, unitsOffered } from './field.ts'
 import type { Row, Single, Texts } from './texts.ts'
 
 /** With the builder's unit, where the field's own list has another. */
@@ -16,17 +16,13 @@ const offeredFor = (field: NumberField, text: string): string[] => {
 }
 
 /** Name of a control: `bore`, `hoses.0.length`. */
-function controlHtml(field: Single, name: string, text: string, prefix: string): string {
+function fieldHtml(field: Single, name: string, text: string, prefix: string): string {
   const id = `${prefix}-${idOf(name)}`
   const attributes = `id="${id}" name="${escape(name)}" aria-describedby="${id}-help ${id}-said"`
-  const options = field.type !== 'choice' ? [] : Object.entries(field.options)
-  const empty = mayBeLeftOut(field) ? '<option value="">left out</option>' : ''
-  const control =
-    field.type === 'choice'
-      ? `<select ${attributes}>${empty}${options.map(([key, words]) => `<option value="${escape(key)}"${key === text ? ' selected' : ''}>${escape(words)}</option>`).join('')}</select>`
-      : field.type === 'number'
-        ? numberControlHtml(field, name, text, attributes, offeredFor(field, text))
-        : `<input type="text" ${attributes} value="${escape(text)}" autocomplete="off" spellcheck="false">`
+  const control = controlHtml(field, name, text, attributes, {
+    units: field.type === 'number' ? offeredFor(field, text) : [],
+    ...(mayBeLeftOut(field) ? { empty: 'left out' } : {}),
+  })
   const units =
     field.type === 'number' ? [...new Set(field.units)].filter((unit) => unit !== '') : []
   const help = [
@@ -56,7 +52,7 @@ export function listHtml(
   const columns = Object.entries(field.fields)
   const body = rows.map((row, index) => {
     const cells = columns.map(([column, cell]) =>
-      controlHtml(cell, `${key}.${index}.${column}`, row[column] ?? '', prefix),
+      fieldHtml(cell, `${key}.${index}.${column}`, row[column] ?? '', prefix),
     )
     const remove =
       rows.length <= least
@@ -86,7 +82,7 @@ export function formHtml(
     const text = texts[key] ?? ''
     if (field.type !== 'list')
       (filled.has(key) ? first : more).push(
-        controlHtml(field, key, typeof text === 'string' ? text : '', prefix),
+        fieldHtml(field, key, typeof text === 'string' ? text : '', prefix),
       )
     else {
       const rows = typeof text === 'string' ? [] : text

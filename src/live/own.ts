@@ -4,7 +4,8 @@
  * they hold for this page, and `kept` says so.
  */
 import type { Overrides } from '../ledger/override.ts'
-import { basePath } from './base.ts'
+import { parsedJson } from '../ledger/json.ts'
+import { figuresKey } from './base.ts'
 
 export type Figure = Overrides[string]
 
@@ -52,7 +53,7 @@ export function isFigure(value: unknown): value is Figure {
 /** What was kept; anything that this version did not write is left out. */
 export function readKept(text: string | null): Map<string, Own> {
   const found = new Map<string, Own>()
-  const data = parsed(text)
+  const data = parsedJson(text ?? '')
   if (!isRecord(data) || data.version !== version || !Array.isArray(data.figures)) return found
   for (const entry of data.figures.slice(0, mostFigures)) {
     if (!isRecord(entry)) continue
@@ -65,14 +66,6 @@ export function readKept(text: string | null): Map<string, Own> {
 
 export function keptText(figures: Figures): string {
   return JSON.stringify({ version, figures: [...figures].map(([id, own]) => ({ id, ...own })) })
-}
-
-function parsed(text: string | null): unknown {
-  try {
-    return JSON.parse(text ?? 'null')
-  } catch {
-    return null
-  }
 }
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
@@ -89,8 +82,7 @@ export interface OwnStore {
   follow(listener: () => void): void
 }
 
-export function openOwn(base: string): OwnStore {
-  const key = `worked-notes figures ${base}`
+export function openOwn(key: string): OwnStore {
   const listeners: (() => void)[] = []
   let figures = readKept(read())
   let kept = true
@@ -149,4 +141,4 @@ export function openOwn(base: string): OwnStore {
 
 let store: OwnStore | undefined
 /** The one of this page. */
-export const ownFigures = (): OwnStore => (store ??= openOwn(basePath()))
+export const ownFigures = (): OwnStore => (store ??= openOwn(figuresKey()))

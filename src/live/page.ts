@@ -18,5 +18,3 @@ export function isGone(id: string): boolean {
   const page = pageFigures()
   return page !== undefined && page.block === undefined && id.startsWith(`${page.page}/`)
 }
-
-export { basePath } from './base.ts'

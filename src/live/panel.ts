@@ -8,14 +8,12 @@ import { isTableResult, storyHref, textOf } from '../card/number.ts'
 import { capital, howWords, labelOf } from '../card/words.ts'
 import type { Field } from '../../calculators/define.ts'
 import type { PublishedNumber } from '../ledger/published.ts'
-import { halves, isHalfTyped, joined, numberControlHtml, unitsOffered } from './field.ts'
+import { controlHtml, halves, isHalfTyped, joined, unitsOffered } from './field.ts'
 import { parseQuantity } from '../quantity/index.ts'
+import { patience } from './quiet.ts'
 import type { Reader } from './reader.ts'
 import { followWriting } from './steady.ts'
 import { figureSaid, figureText, type Target } from './targets.ts'
-
-/** A wrong entry is told after this long without a key. */
-const patience = 700
 
 let panel: HTMLElement | undefined
 let opener: HTMLElement | undefined
@@ -141,26 +139,10 @@ function fieldHtml(
   const label = `<label for="Own-field">Yours</label>`
   const said = '<p class="try-said" id="Own-said"></p>'
   const root = rootHtml(number, reader)
-  return `<div class="try-field">${label}${controlHtml(field, key, text, typeof builder === 'string' ? builder : '', attributes)}${said}</div>${root}`
-}
-
-function controlHtml(
-  field: Field | undefined,
-  key: string,
-  text: string,
-  builder: string,
-  attributes: string,
-): string {
-  if (field?.type === 'choice') {
-    const options = Object.entries(field.options).map(
-      ([value, words]) =>
-        `<option value="${escape(value)}"${value === text ? ' selected' : ''}>${escape(words)}</option>`,
-    )
-    return `<select ${attributes}>${options.join('')}</select>`
-  }
-  if (field?.type !== 'number')
-    return `<input type="text" ${attributes} value="${escape(text)}" autocomplete="off" spellcheck="false">`
-  return numberControlHtml(field, key, text, attributes, offered(field, text, builder))
+  const units =
+    field?.type === 'number' ? offered(field, text, typeof builder === 'string' ? builder : '') : []
+  const control = controlHtml(field, key, text, attributes, { units })
+  return `<div class="try-field">${label}${control}${said}</div>${root}`
 }
 
 function offered(field: Extract<Field, { type: 'number' }>, text: string, builder: string) {

@@ -1,6 +1,9 @@
 /** Work put off until no key was pressed for a moment, and then until the browser has time. */
 const pause = 400
 
+/** Milliseconds without a key after which a wrong entry is told. */
+export const patience = 700
+
 /** Each call of what comes back puts `run` off again. */
 export function afterQuiet(run: () => void): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined

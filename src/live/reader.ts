@@ -6,7 +6,6 @@
 import { labelOf } from '../card/words.ts'
 import { textOf } from '../card/number.ts'
 import type { Overrides } from '../ledger/override.ts'
-import type { UnitSystem } from '../ledger/published.ts'
 import { announce } from './announce.ts'
 import { startEngine, type Engine, type Flip } from './engine.ts'
 import { ownFigures, type Figure, type Own } from './own.ts'
@@ -77,10 +76,10 @@ async function start(): Promise<Reader> {
   own.follow(work)
   own.follow(() => document.dispatchEvent(new Event('worked-notes:own')))
   if (own.figures.size > 0) work()
-  const units = chosenSystems(page.roots.site.units)
-  if (units !== undefined) engine.setUnits(units)
-  document.addEventListener('worked-notes:units', (event) => {
-    if (event instanceof CustomEvent) engine.setUnits(systemsOf(event.detail))
+  const chosen = () => chosenSystems(page.roots.site.units)
+  if (chosen() !== undefined) engine.setUnits(chosen())
+  document.addEventListener('worked-notes:units', () => {
+    engine.setUnits(chosen())
   })
   addEventListener('beforeprint', () => engine.settle())
   return {
@@ -104,13 +103,3 @@ const flipWords = ({ block, before, after }: Flip): string =>
 
 const labelIn = (one: Target, ctx: Engine['ctx']): string =>
   one.number === undefined ? one.label : labelOf(one.number, ctx)
-
-function systemsOf(detail: unknown): readonly UnitSystem[] | undefined {
-  const systems: unknown =
-    typeof detail === 'object' && detail !== null && 'systems' in detail
-      ? detail.systems
-      : undefined
-  return Array.isArray(systems) ? systems.filter(isSystem) : undefined
-}
-
-const isSystem = (value: unknown): value is UnitSystem => value === 'metric' || value === 'us'

@@ -5,7 +5,7 @@
 export class WorkSearch extends HTMLElement {
   connectedCallback() {
     this.innerHTML =
-      '<form role="search"><label><span class="unseen">Search these notes</span><input type="search" name="q" placeholder="Search" autocomplete="off" enterkeyhint="search"></label><button class="plain">Search</button></form>'
+      '<form role="search"><label><span class="hidden-words">Search these notes</span><input type="search" name="q" placeholder="Search" autocomplete="off" enterkeyhint="search"></label><button class="plain">Search</button></form>'
     const form = this.querySelector('form')
     const input = this.querySelector('input')
     form?.addEventListener('submit', (event) => {

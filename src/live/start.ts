@@ -4,14 +4,13 @@
  * in force, has chosen other units, or came by a link with figures. Without it the page is whole.
  */
 import './search-box.ts'
-import { basePath } from './base.ts'
+import { figuresKey } from './base.ts'
 
 const hasFigures = document.querySelector('#Page-figures') !== null
-const base = basePath()
 
 function hasOwn(): boolean {
   try {
-    return localStorage.getItem(`worked-notes figures ${base}`) !== null
+    return localStorage.getItem(figuresKey()) !== null
   } catch {
     return false
   }

@@ -11,11 +11,9 @@ import { halfTypedIn, pressRow, readForm, showSaid, tell } from './controls.ts'
 import { formHtml } from './form.ts'
 import { judge } from './judge.ts'
 import { ownFigures, type Figure } from './own.ts'
+import { patience } from './quiet.ts'
 import { reader, type Reader } from './reader.ts'
 import { textsOf, type Texts } from './texts.ts'
-
-/** A wrong entry is told after this long without a key. */
-const patience = 700
 
 /** Opens or closes the form of a card. */
 export async function toggle(card: HTMLElement): Promise<boolean> {
@@ -50,9 +48,11 @@ function openForm(
   form.className = 'try-form on-screen'
   form.noValidate = true
   form.setAttribute('aria-label', `Your figures for ${block.title}`)
+  const textInForce = (key: string): Figure | undefined =>
+    one.own(`${block.id}.${key}`) ?? builder[key]
   const inForce = (): Texts =>
     Object.fromEntries(
-      Object.entries(builder).map(([key, text]) => [key, one.own(`${block.id}.${key}`) ?? text]),
+      Object.entries(builder).map(([key, text]) => [key, textInForce(key) ?? text]),
     )
   const fill = (): void => {
     form.innerHTML = formHtml(calculator, inForce(), prefix, filledIn(block, one))
@@ -90,7 +90,7 @@ function openForm(
     const keysWrong = new Set(wrong.map((name) => name.split('.')[0]))
     for (const [key, text] of Object.entries(texts)) {
       const waits = keysWrong.has(key) || (!finished && half?.split('.')[0] === key)
-      if (!waits && JSON.stringify(text) !== JSON.stringify(inForce()[key])) put(key, text)
+      if (!waits && JSON.stringify(text) !== JSON.stringify(textInForce(key))) put(key, text)
     }
     entered = JSON.stringify(texts)
     if (wrong.length === 0) {

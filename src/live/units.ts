@@ -6,25 +6,21 @@
  * with its figures (`#Page-figures`) is drawn again by what works it; any other is converted here. Every
  * page loads this file, so it is short.
  */
-import type { UnitSystem } from '../ledger/published.ts'
 import { basePath } from './base.ts'
+import { systemsOf } from './systems.ts'
 
 const root = document.documentElement
 const key = `worked-notes units ${basePath()}`
 
 /** The builder's systems: `us metric`. */
 const site = (): string => root.dataset.systems ?? ''
+const first = (): string | undefined => site().split(' ')[0]
 
 let choice = ''
 let converted = false
 
-function systemsOf(wanted: string): readonly UnitSystem[] | undefined {
-  if (wanted === 'both') return site().startsWith('us') ? ['us', 'metric'] : ['metric', 'us']
-  return wanted === 'metric' || wanted === 'us' ? [wanted] : undefined
-}
-
 function show(wanted: string): void {
-  const systems = systemsOf(wanted)
+  const systems = systemsOf(wanted, first())
   choice = systems ? wanted : ''
   if (systems) root.dataset.units = choice
   else delete root.dataset.units
@@ -37,7 +33,7 @@ function show(wanted: string): void {
   import('./units-of-page.ts')
     .then(({ showUnits }) => {
       // Another may have been chosen meanwhile.
-      showUnits(systemsOf(choice))
+      showUnits(systemsOf(choice, first()))
     })
     .catch(() => {
       converted = false

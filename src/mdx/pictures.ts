@@ -170,7 +170,7 @@ function markList(list: List): List {
     if (mark === undefined || paragraph?.type !== 'paragraph') continue
     const { words, length } = mark
     words.value = words.value.slice(length)
-    paragraph.children.unshift(span('mark-place', `${markPlaceWords(mark)}: `))
+    paragraph.children.unshift(span('mark-place hidden-words', `${markPlaceWords(mark)}: `))
   }
   return {
     ...list,

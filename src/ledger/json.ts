@@ -1,0 +1,8 @@
+/** Reads JSON of unknown make; undefined when it is none. What it holds is for the caller to find out. */
+export function parsedJson(text: string): unknown {
+  try {
+    return JSON.parse(text)
+  } catch {
+    return undefined
+  }
+}
