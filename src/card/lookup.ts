@@ -14,9 +14,9 @@ import type {
 } from '../ledger/published.ts'
 
 export interface Lookup {
-  readonly numbers: ReadonlyMap<string, PublishedNumber>
-  readonly blocks: ReadonlyMap<string, PublishedBlock>
-  readonly notes: ReadonlyMap<string, PublishedNote>
+  number(id: string): PublishedNumber | undefined
+  block(id: string): PublishedBlock | undefined
+  note(slug: string): PublishedNote | undefined
   /** The numbers that took the place of this one. */
   replacing(id: string): readonly PublishedNumber[]
   /** The latest of them. */
@@ -43,32 +43,50 @@ export function lookupOf(published: Published): Lookup {
   return made
 }
 
+/** Made when it is first asked for: after a reader's change most of it never is. */
+function later<Made>(make: () => Made): () => Made {
+  let made: { readonly it: Made } | undefined
+  return () => (made ??= { it: make() }).it
+}
+
 function lookup(published: Published): Lookup {
-  const later = Map.groupBy(
-    published.numbers.filter(({ replaces }) => replaces !== undefined),
-    ({ replaces }) => replaces ?? '',
+  const { numbers, blocks, notes } = published
+  const byId = <Entry extends { readonly id: string }>(list: readonly Entry[]) =>
+    new Map(list.map((entry) => [entry.id, entry]))
+  const numbersById = later(() => byId(numbers))
+  const blocksById = later(() => byId(blocks))
+  const notesBySlug = later(() => new Map(notes.map((note) => [note.slug, note])))
+  const replacing = later(() =>
+    Map.groupBy(
+      numbers.filter((number) => number.replaces !== undefined),
+      ({ replaces }) => replaces ?? '',
+    ),
   )
-  const latest = latestReplacements(published.numbers)
-  const numbersOf = Map.groupBy(published.numbers, ({ note }) => note)
-  const inOrder = published.blocks.toSorted((a, b) => a.line - b.line)
-  const blocksOf = Map.groupBy(inOrder, ({ note }) => note)
-  const numbersIn = Map.groupBy(published.numbers, ({ block }) => block ?? '')
-  const usesOf = Map.groupBy(published.blocks, ({ calculator }) => calculator)
-  const tasksOf = Map.groupBy(published.tasks ?? [], ({ note }) => note)
-  const stepsOf = Map.groupBy(published.steps ?? [], ({ note }) => note)
-  const parts = new Map((published.parts ?? []).map((part) => [part.id, part]))
+  const latest = later(() => latestReplacements(numbers))
+  const numbersOf = later(() => Map.groupBy(numbers, ({ note }) => note))
+  const blocksOf = later(() =>
+    Map.groupBy(
+      blocks.toSorted((a, b) => a.line - b.line),
+      ({ note }) => note,
+    ),
+  )
+  const numbersIn = later(() => Map.groupBy(numbers, ({ block }) => block ?? ''))
+  const usesOf = later(() => Map.groupBy(blocks, ({ calculator }) => calculator))
+  const tasksOf = later(() => Map.groupBy(published.tasks ?? [], ({ note }) => note))
+  const stepsOf = later(() => Map.groupBy(published.steps ?? [], ({ note }) => note))
+  const parts = later(() => byId(published.parts ?? []))
   return {
-    numbers: new Map(published.numbers.map((number) => [number.id, number])),
-    blocks: new Map(published.blocks.map((block) => [block.id, block])),
-    notes: new Map(published.notes.map((note) => [note.slug, note])),
-    replacing: (id) => later.get(id) ?? [],
-    replacedBy: (id) => latest.get(id),
-    numbersOf: (slug) => numbersOf.get(slug) ?? [],
-    tasksOf: (slug) => tasksOf.get(slug) ?? [],
-    stepsOf: (slug) => stepsOf.get(slug) ?? [],
-    part: (id) => parts.get(id),
-    blocksOf: (slug) => blocksOf.get(slug) ?? [],
-    usesOf: (calculator) => usesOf.get(calculator) ?? [],
-    numbersIn: (block) => numbersIn.get(block) ?? [],
+    number: (id) => numbersById().get(id),
+    block: (id) => blocksById().get(id),
+    note: (slug) => notesBySlug().get(slug),
+    replacing: (id) => replacing().get(id) ?? [],
+    replacedBy: (id) => latest().get(id),
+    numbersOf: (slug) => numbersOf().get(slug) ?? [],
+    tasksOf: (slug) => tasksOf().get(slug) ?? [],
+    stepsOf: (slug) => stepsOf().get(slug) ?? [],
+    part: (id) => parts().get(id),
+    blocksOf: (slug) => blocksOf().get(slug) ?? [],
+    usesOf: (calculator) => usesOf().get(calculator) ?? [],
+    numbersIn: (block) => numbersIn().get(block) ?? [],
   }
 }

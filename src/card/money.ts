@@ -51,7 +51,7 @@ const uncounted = ['owned', 'out']
 /** The number that a part's cost is; its price where there is one of it. */
 export function costOf(part: PublishedPart, published: Published): PublishedNumber | undefined {
   const figure = part.figures.includes('cost') ? 'cost' : 'price'
-  return lookupOf(published).numbers.get(`${part.id}.${figure}`)
+  return lookupOf(published).number(`${part.id}.${figure}`)
 }
 
 export function costsOf(published: Published): Costs {
@@ -62,7 +62,7 @@ export function costsOf(published: Published): Costs {
     const cost = costOf(part, published)
     const currency = cost === undefined ? undefined : currencyOf(cost.vector)
     if (cost === undefined || cost.value === null || currency === undefined) return []
-    return [{ part, phase: lookup.notes.get(part.note)?.phase ?? '', cost, currency }]
+    return [{ part, phase: lookup.note(part.note)?.phase ?? '', cost, currency }]
   })
   const byCurrency = Map.groupBy(counted, ({ currency }) => currency)
   return {

@@ -201,8 +201,10 @@ function workAgain(
   numbers: Map<string, PublishedNumber>,
   blocks: Map<string, PublishedBlock>,
 ): void {
-  const written = (number: PublishedNumber) =>
-    numbers.set(number.id, { ...number, now: nowOf(ctx, number) })
+  const written = (number: PublishedNumber) => {
+    const now = nowOf(ctx, number)
+    numbers.set(number.id, number.now === now ? number : { ...number, now })
+  }
   const worked: string[] = []
   for (const id of ids) {
     const block = ctx.blocks.get(id)

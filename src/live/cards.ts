@@ -6,9 +6,8 @@ import type { CardContext } from '../card/context.ts'
 import { cardEnds, cardPieces } from '../card/card.ts'
 import type { PublishedBlock } from '../ledger/published.ts'
 import type { Makers } from './makers.ts'
-import { afterQuiet } from './quiet.ts'
 import { elementOf, elementsOf, morph } from './places.ts'
-import { steady } from './steady.ts'
+import { sightOf, type Sight } from './sight.ts'
 
 interface Card {
   readonly host: HTMLElement
@@ -41,47 +40,31 @@ export function cardsOf(root: ParentNode, makers: Makers): Cards {
       ? []
       : [{ host, id, original, current: original, pieces: [] }]
   })
-  const waiting = new Map<Card, () => void>()
-  const sight = watch(cards, (card) => {
-    const draw = waiting.get(card)
-    waiting.delete(card)
-    if (draw !== undefined) steady(draw)
-  })
-  const drawWaiting = (): void => {
-    const draws = [...waiting.values()]
-    waiting.clear()
-    steady(() => {
-      for (const draw of draws) draw()
-    })
-  }
-  const quiet = afterQuiet(drawWaiting)
+  const sight = sightOf(new Map(cards.map((card) => [card, card.current])))
+  let old: ReadonlySet<string> = new Set()
 
   return {
     draw(ids, ctx, isBuilders) {
       const wanted = new Set(ids)
-      const these = cards.filter(({ id }) => wanted.has(id))
-      for (const card of these) {
+      for (const card of cards) {
+        if (!wanted.has(card.id)) continue
         const draw = (): void => {
           const block = ctx.block(card.id)
           if (block === undefined || isBuilders(card.id)) restore(card, sight)
           else if (!write(card, block, ctx, makers, sight)) {
-            waiting.set(card, draw)
+            sight.putOff(card, draw)
             void makers.ready().then(() => {
-              if (waiting.get(card) !== draw) return
-              waiting.delete(card)
-              steady(draw)
+              if (sight.waitingFor(card) === draw) sight.draw(card, draw)
             })
           }
         }
-        waiting.delete(card)
-        if (sight.has(card)) draw()
-        else {
-          waiting.set(card, draw)
-          quiet()
-        }
+        sight.draw(card, draw)
       }
     },
     markOld(ids) {
+      const before = old
+      old = ids
+      if (before.size === 0 && ids.size === 0) return
       for (const { host, id } of cards) {
         const said = host.querySelector(':scope > .card-old')
         if (!ids.has(id)) said?.remove()
@@ -93,51 +76,19 @@ export function cardsOf(root: ParentNode, makers: Makers): Cards {
         }
       }
     },
-    settle: drawWaiting,
-  }
-}
-
-/** Which cards are on the screen; `come` is called of each that comes there. */
-interface Sight {
-  has(card: Card): boolean
-  /** Another element stands for the card now. */
-  exchanged(card: Card, before: Element): void
-}
-
-function watch(cards: readonly Card[], come: (card: Card) => void): Sight {
-  if (!('IntersectionObserver' in globalThis))
-    return { has: () => true, exchanged: () => undefined }
-  const seen = new Set<Card>()
-  const observer = new IntersectionObserver(
-    (entries) => {
-      for (const { target, isIntersecting } of entries) {
-        const card = cards.find(({ current }) => current === target)
-        if (card === undefined) continue
-        if (isIntersecting) {
-          seen.add(card)
-          come(card)
-        } else seen.delete(card)
-      }
-    },
-    { rootMargin: '100px' },
-  )
-  for (const { current } of cards) observer.observe(current)
-  return {
-    has: (card) => seen.has(card),
-    exchanged({ current }, before) {
-      observer.unobserve(before)
-      observer.observe(current)
+    settle() {
+      sight.settle()
     },
   }
 }
 
-function restore(card: Card, sight: Sight): void {
+function restore(card: Card, sight: Sight<Card>): void {
   if (card.current === card.original) return
   const before = card.current
   before.replaceWith(card.original)
   card.current = card.original
   card.pieces = []
-  sight.exchanged(card, before)
+  sight.exchanged(card, before, card.original)
 }
 
 /** False: a part of it is still to be fetched. */
@@ -146,7 +97,7 @@ function write(
   block: PublishedBlock,
   ctx: CardContext,
   makers: Makers,
-  sight: Sight,
+  sight: Sight<Card>,
 ): boolean {
   const parts = makers.partsOf(block, card.original, ctx)
   if (parts === undefined) return false
@@ -155,7 +106,7 @@ function write(
     if (made === null) return true
     card.original.replaceWith(made)
     card.current = made
-    sight.exchanged(card, card.original)
+    sight.exchanged(card, card.original, made)
   }
   const pieces = cardPieces(block, ctx, 'yours', parts)
   card.pieces = pieces.map((html, index) => exchanged(card, index, html))

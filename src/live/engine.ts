@@ -18,7 +18,8 @@ import { cardsOf } from './cards.ts'
 import { makersFor } from './makers.ts'
 import { basePath } from './base.ts'
 import { afterQuiet } from './quiet.ts'
-import { fillFrom, numberPlaces, restore } from './places.ts'
+import { fillFrom, numberPlaces, restore, surroundingOf, type Place } from './places.ts'
+import { sightOf } from './sight.ts'
 import { steady } from './steady.ts'
 
 /** A block whose verdict is not what it was before the last change. */
@@ -56,7 +57,9 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
   const written = ledgerOf(page.roots)
   let ledger: OpenLedger = openLedger(written, calculators)
   const { builder } = ledger
+  const base = basePath()
   const numbers = numberPlaces(document)
+  const sight = sightOf(new Map(numbers.all.map((place) => [place, surroundingOf(place)])))
   const cards = cardsOf(document, makers)
   const verdicts = [...document.querySelectorAll<HTMLElement>('[data-verdict]')]
   const stories = document.querySelector<HTMLElement>('[data-stories]')
@@ -70,7 +73,6 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
   let ctx = contextFor(ledger)
 
   function contextFor({ published, builder: before }: OpenLedger): CardContext {
-    const base = basePath()
     // On a block's own page the stories are elsewhere.
     const place = page.block === undefined ? { page: page.page } : { alone: page.block }
     return contextOf(published, { base, ...place, calculators, builder: before })
@@ -81,24 +83,28 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
     !otherUnits && ctx.block(id) === ctx.builder?.block(id)
 
   function showNumbers(ids: ReadonlySet<string>): void {
-    for (const id of ids) {
-      const number = ctx.number(id)
-      const before = ctx.builder?.number(id)
-      for (const place of numbers.of(id)) {
-        const same =
-          number === undefined || (number.value === before?.value && number.now === before.now)
-        if (number === undefined || (same && !otherUnits)) restore(place)
-        else {
-          const { unit, digits, brackets, element } = place
-          const options = {
-            unit,
-            digits,
-            brackets: brackets || otherUnits,
-            linked: element.matches('a'),
-          }
-          fillFrom(element, numberHtml(number, ctx, options))
-        }
+    for (const id of ids)
+      for (const place of numbers.of(id))
+        sight.draw(place, () => {
+          showNumber(place)
+        })
+  }
+
+  function showNumber(place: Place): void {
+    const { id, unit, digits, brackets, element } = place
+    const number = ctx.number(id)
+    const before = ctx.builder?.number(id)
+    const same =
+      number === undefined || (number.value === before?.value && number.now === before.now)
+    if (number === undefined || (same && !otherUnits)) restore(place)
+    else {
+      const options = {
+        unit,
+        digits,
+        brackets: brackets || otherUnits,
+        linked: element.matches('a'),
       }
+      fillFrom(element, numberHtml(number, ctx, options))
     }
   }
 
@@ -165,6 +171,7 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
     },
     settle() {
       cards.settle()
+      sight.settle()
       void writeStories()
     },
   }

@@ -86,6 +86,7 @@ export function openOwn(key: string): OwnStore {
   const listeners: (() => void)[] = []
   let figures = readKept(read())
   let kept = true
+  let toKeep = false
 
   function read(): string | null {
     try {
@@ -95,6 +96,9 @@ export function openOwn(key: string): OwnStore {
     }
   }
   function write(): void {
+    if (!toKeep) return
+    toKeep = false
+    const before = kept
     try {
       if (figures.size === 0) localStorage.removeItem(key)
       else localStorage.setItem(key, keptText(figures))
@@ -102,15 +106,24 @@ export function openOwn(key: string): OwnStore {
     } catch {
       kept = false
     }
+    if (kept !== before) tell()
+  }
+  /** After the page has answered the key: the browser takes its time over keeping. */
+  function keep(): void {
+    if (toKeep) return
+    toKeep = true
+    setTimeout(write)
   }
   const tell = (): void => {
     for (const listener of listeners) listener()
   }
   addEventListener('storage', (event) => {
-    if (event.key !== key && event.key !== null) return
+    // Of two changes at a time the later one stands: what is still to be kept here.
+    if (toKeep || (event.key !== key && event.key !== null)) return
     figures = readKept(read())
     tell()
   })
+  addEventListener('pagehide', write)
   return {
     get figures() {
       return figures
@@ -125,12 +138,12 @@ export function openOwn(key: string): OwnStore {
         else if (next.has(id) || next.size < mostFigures) next.set(id, own)
       }
       figures = next
-      write()
+      keep()
       tell()
     },
     clear() {
       figures = new Map()
-      write()
+      keep()
       tell()
     },
     follow(listener) {

@@ -16,6 +16,7 @@ export interface Place {
 const nobody: readonly Place[] = []
 
 export interface Places {
+  readonly all: readonly Place[]
   of(id: string): readonly Place[]
   readonly ids: ReadonlySet<string>
 }
@@ -37,8 +38,13 @@ export function numberPlaces(root: ParentNode): Places {
     }
     found.set(id, [...(found.get(id) ?? []), place])
   }
-  return { of: (id) => found.get(id) ?? nobody, ids: new Set(found.keys()) }
+  const all = [...found.values()].flat()
+  return { all, of: (id) => found.get(id) ?? nobody, ids: new Set(found.keys()) }
 }
+
+/** The paragraph, row or such in which a number stands: fewer to watch than numbers. */
+export const surroundingOf = ({ element }: Place): Element =>
+  element.closest('p, li, tr, dt, dd, figcaption, caption, h1, h2, h3, h4') ?? element
 
 export function restore({ element, original }: Place): void {
   if (element.firstChild !== original[0]) element.replaceChildren(...original)

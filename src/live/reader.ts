@@ -46,7 +46,11 @@ async function start(): Promise<Reader> {
   const builder = engine.ctx
   const listeners: ((flips: readonly Flip[]) => void)[] = []
   const refused = new Set<string>()
-  const target = (id: string): Target | undefined => targetOf(id, builder)
+  const targets = new Map<string, Target | undefined>()
+  const target = (id: string): Target | undefined => {
+    if (!targets.has(id)) targets.set(id, targetOf(id, builder))
+    return targets.get(id)
+  }
 
   function overrides(): Overrides {
     refused.clear()

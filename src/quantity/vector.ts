@@ -26,7 +26,8 @@ export const add = (a: Vector, b: Vector, times = 1): Vector => [
   a[15] + times * b[15],
 ]
 
-export const sameVector = (a: Vector, b: Vector): boolean => a.every((power, i) => power === b[i])
+export const sameVector = (a: Vector, b: Vector): boolean =>
+  a === b || a.every((power, i) => power === b[i])
 
 interface Kind {
   readonly vector: Vector

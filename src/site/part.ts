@@ -23,11 +23,11 @@ export function partBelow(published: Published, slug: string, ids: readonly stri
   for (let id = queue.pop(); id !== undefined; id = queue.pop()) {
     if (seen.has(id)) continue
     seen.add(id)
-    const number = lookup.numbers.get(id)
+    const number = lookup.number(id)
     queue.push(...(number?.rests ?? []), ...lookup.replacing(id).map((one) => one.id))
     if (number?.checks !== undefined) queue.push(number.checks)
     if (number?.replaces !== undefined) queue.push(number.replaces)
-    const block = lookup.blocks.get(number?.block ?? id)
+    const block = lookup.block(number?.block ?? id)
     if (block === undefined || blocks.has(block.id)) continue
     blocks.add(block.id)
     queue.push(...givenIds(block.given))
@@ -36,7 +36,7 @@ export function partBelow(published: Published, slug: string, ids: readonly stri
   const keep = (number: PublishedNumber | undefined): void => {
     if (number !== undefined) numbers.set(number.id, number)
   }
-  for (const id of seen) keep(lookup.numbers.get(id))
+  for (const id of seen) keep(lookup.number(id))
   for (const id of blocks) lookup.numbersIn(id).forEach(keep)
   const kept = [...numbers.values()]
   const notes = new Set([slug, ...kept.map(({ note }) => note)])
@@ -45,6 +45,6 @@ export function partBelow(published: Published, slug: string, ids: readonly stri
     site: published.site,
     notes: published.notes.filter((note) => notes.has(note.slug)),
     numbers: kept.sort(byId),
-    blocks: [...blocks].flatMap((id) => lookup.blocks.get(id) ?? []).sort(byId),
+    blocks: [...blocks].flatMap((id) => lookup.block(id) ?? []).sort(byId),
   }
 }

@@ -208,6 +208,7 @@ describe('an entry', () => {
     const input = card(page, 'cooling-loop/hill').locator('[name=power]')
     await input.fill('')
     await input.pressSequentially('40 kW')
+    await settled(page)
     expect(await notAsWorked(page, { 'cooling-loop/hill.power': '40 kW' })).toEqual([])
     expect(await page.evaluate(() => document.activeElement?.getAttribute('name'))).toBe('power')
     expect(faults).toEqual([])

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { calculators } from '../../calculators/index.ts'
 import { small } from '../build/site.ts'
 import { opened, served, type Served } from './serve.ts'
+import { settled } from './steps.ts'
 
 let host: Served
 beforeAll(async () => {
@@ -91,6 +92,7 @@ describe('a reader’s figure', () => {
     expect(await seen(page, `${card('rise')} .try-status`)).toBe(
       'Verdict with your figures: stop. With the builder’s: pass, provisional.',
     )
+    await settled(page)
     // Heat in proportion: 900 W was replaced by 20 kW.
     const [was, is] = [before.rise, await seen(page, inProse('rise.rise'))].map((text) =>
       Number.parseFloat(text),

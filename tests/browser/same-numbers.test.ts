@@ -106,7 +106,7 @@ function changeableOf(part: Published, calculators: ReadonlyMap<string, Calculat
   const lookup = lookupOf(part)
   const ofBlock = (block: PublishedBlock): Changeable[] => {
     const inputs = calculators.get(block.calculator)?.inputs ?? {}
-    const texts = textsOf(block, inputs, (id) => lookup.numbers.get(id))
+    const texts = textsOf(block, inputs, (id) => lookup.number(id))
     return Object.entries(inputs).map(([key, field]): Changeable => [
       `${block.id}.${key}`,
       (draw) => changeText(field, texts[key] ?? '', draw),

@@ -245,9 +245,18 @@ describe('figures of one’s own', () => {
     const form = document.querySelector<HTMLFormElement>('#pump .try-form')
     if (form === null) throw new Error('no form')
     enter(form, 'bore', '9.5 mm')
-    expect(localStorage.length).toBe(1)
+    await vi.waitFor(() => {
+      expect(localStorage.length).toBe(1)
+    })
     form.dispatchEvent(new Event('reset', { cancelable: true }))
-    expect(localStorage.length).toBe(0)
+    await vi.waitFor(() => {
+      expect(localStorage.length).toBe(0)
+    })
+  })
+  it('are kept at once when the page is left', async () => {
+    enter(await open('pump'), 'bore', '9.5 mm')
+    dispatchEvent(new Event('pagehide'))
+    expect(localStorage.length).toBe(1)
   })
   it('hold for the page where the browser keeps nothing, and the strip says so', async () => {
     vi.stubGlobal('localStorage', {
@@ -265,6 +274,7 @@ describe('figures of one’s own', () => {
   it('come back on the next visit, and one or all can be taken back from the strip', async () => {
     enter(await open('pump'), 'bore', '9.5 mm')
     enter(await open('taken'), 'bore', '16 mm')
+    dispatchEvent(new Event('pagehide'))
     vi.resetModules()
     document.body.innerHTML = page()
     await import('../../src/live/start.ts')

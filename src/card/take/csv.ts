@@ -46,10 +46,10 @@ export function csvText(
   calculators: ReadonlyMap<string, Calculator> = new Map(),
 ): string {
   const ctx = contextOf(published, { base: '/', calculators })
-  const before = builder && lookupOf(builder).numbers
+  const before = builder && lookupOf(builder)
   const hazards = new Map(published.blocks.map((block) => [block.id, block.hazards]))
   const rows = published.numbers.map((number): Row => {
-    const was = before?.get(number.id)
+    const was = before?.number(number.id)
     const moved = was !== undefined && was.value !== number.value
     return {
       ...number,

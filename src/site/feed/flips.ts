@@ -42,14 +42,14 @@ export function flipsOf(
         verdictName(one),
       ]),
     )
-  const notes = lookupOf(published).notes
+  const { note } = lookupOf(published)
   const found: Flip[] = []
   let before = asOf('')
   for (const date of [...new Set(later.map((number) => number.date))].sort()) {
     const after = asOf(date)
     for (const block of touched) {
       const [was, is] = [before.get(block.id), after.get(block.id)]
-      const born = notes.get(block.note)?.date ?? ''
+      const born = note(block.note)?.date ?? ''
       if (was === undefined || is === undefined || was === is || born >= date) continue
       const below = partBelow(published, '', [block.id]).numbers
       const because = below.filter((one) => one.replaces !== undefined && one.date === date)
@@ -70,8 +70,8 @@ function restingOn(published: Published, ids: ReadonlySet<string>): readonly Pub
     const before = known.get(id)
     if (before !== undefined) return before
     known.set(id, ids.has(id))
-    const number = lookup.numbers.get(id)
-    const block = lookup.blocks.get(number?.block ?? id)
+    const number = lookup.number(id)
+    const block = lookup.block(number?.block ?? id)
     const below = [...(number?.rests ?? []), ...(block === undefined ? [] : givenIds(block.given))]
     const found = ids.has(id) || below.some(rests)
     known.set(id, found)
