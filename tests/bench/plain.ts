@@ -70,13 +70,28 @@ const notes = Object.entries(import.meta.glob('../notes/*.mdx', { eager: true })
 </Page>
 `
 
+/** A Markdown picture in the widths and formats that the kit makes of a photo. */
+const photoElement = `---
+import { Picture } from 'astro:assets'
+const { src, alt } = Astro.props
+---
+<Picture src={src} alt={alt} formats={['avif']} fallbackFormat="webp" widths={WIDTHS} sizes="(min-width: 720px) 680px, 100vw" />
+`
+
+const notePageWithPhotos = notePage
+  .replace('\nconst modules', "\nimport Photo from '../../components/Photo.astro'\nconst modules")
+  .replace('<Content />', '<Content components={{ img: Photo }} />')
+
+/** `photoWidths`: how wide the copies of the notes' photos are. */
 export async function writePlainSite(
   folder: string,
   notes: ReadonlyMap<string, string>,
+  photoWidths: readonly number[] = [],
 ): Promise<void> {
   const files = new Map([
     ['src/layouts/Page.astro', layout],
-    ['src/pages/notes/[slug].astro', notePage],
+    ['src/pages/notes/[slug].astro', photoWidths.length === 0 ? notePage : notePageWithPhotos],
+    ['src/components/Photo.astro', photoElement.replace('WIDTHS', JSON.stringify(photoWidths))],
     ['src/pages/index.astro', startPage],
     ...[...notes].map(([slug, text]) => [`src/notes/${slug}.mdx`, text] as const),
   ])
@@ -98,5 +113,11 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
     devToolbar: { enabled: false },
     markdown: { syntaxHighlight: false, processor: unified({ smartypants: false }) },
     integrations: [mdx()],
+    image: {
+      service: {
+        entrypoint: 'astro/assets/services/sharp',
+        config: { avif: { quality: 55, effort: 0 }, webp: { quality: 78, effort: 3 } },
+      },
+    },
   })
 }

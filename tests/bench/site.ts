@@ -9,7 +9,6 @@
  * 4. What a note of the demo weighs when it is read: HTML, styles and script, without its pictures; and
  *    how many files a browser needs before it draws.
  */
-import { spawn } from 'node:child_process'
 import { readdir, readFile, rm } from 'node:fs/promises'
 import { join, resolve } from 'node:path'
 import { gzipSync } from 'node:zlib'
@@ -20,34 +19,10 @@ import { verifySite } from '../../src/site/verify.ts'
 import { blocksInNote, makeNotes, writeNotes } from './notes.ts'
 import { writePlainSite } from './plain.ts'
 import type { Row } from './solve.ts'
+import { median, secondsOf } from './timing.ts'
 
 const root = resolve(import.meta.dirname, '../..')
 const folder = join(root, '.worked-notes', 'bench')
-
-const median = (list: readonly number[]): number => {
-  const sorted = list.toSorted((a, b) => a - b)
-  const middle = Math.floor(sorted.length / 2)
-  return sorted.length % 2 === 1
-    ? (sorted[middle] ?? NaN)
-    : ((sorted[middle - 1] ?? NaN) + (sorted[middle] ?? NaN)) / 2
-}
-
-/** Seconds that a program of its own takes, from its start to its end. */
-function secondsOf(words: readonly string[]): Promise<number> {
-  const start = performance.now()
-  return new Promise((done, failed) => {
-    const child = spawn(process.execPath, words, {
-      cwd: root,
-      stdio: ['ignore', 'ignore', 'inherit'],
-      env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' },
-    })
-    child.on('close', (code) =>
-      code === 0
-        ? done((performance.now() - start) / 1000)
-        : failed(new Error(`${words.join(' ')} ended with ${code}`)),
-    )
-  })
-}
 
 async function timed<T>(run: () => T | Promise<T>): Promise<[seconds: number, value: T]> {
   const start = performance.now()
