@@ -16,6 +16,7 @@ import {
   type Glycol,
 } from './coolant.ts'
 import type { ChoiceField, Level, NumberField, Say } from './define.ts'
+import { words } from '../src/words/words.ts'
 
 /** A coolant from fields; undefined while its strength or the basis of it is not given. */
 export function coolantOf(
@@ -46,48 +47,48 @@ export function coolantFinding(
   const state = coolantState(coolant, temperature)
   const freezing = say(coolant && freezingPoint(coolant), '°C')
   const texts = {
-    liquid: `It is liquid here and freezes at ${freezing}.`,
-    frozen: `It freezes at ${freezing} and is given at ${say(temperature, '°C')}: slush does not flow. Use a stronger mix.`,
-    'not given': 'Say how strong the mix is, and whether by volume or by mass.',
-    outside: 'No property table reaches this mix or temperature.',
+    liquid: words`It is liquid here and freezes at ${freezing}.`,
+    frozen: words`It freezes at ${freezing} and is given at ${say(temperature, '°C')}: slush does not flow. Use a stronger mix.`,
+    'not given': words`Say how strong the mix is, and whether by volume or by mass.`,
+    outside: words`No property table reaches this mix or temperature.`,
   }
   return {
     level: state === 'liquid' ? 'pass' : state === 'frozen' ? 'stop' : 'unknown',
     text: texts[state],
-    threshold: `liquid; ${say(coldestByVolume, '°C', 2)} to ${say(hottestKnown, '°C')}, at most ${say(strongestKnown, '%', 2)} glycol`,
+    threshold: words`liquid; ${say(coldestByVolume, '°C', 2)} to ${say(hottestKnown, '°C')}, at most ${say(strongestKnown, '%', 2)} glycol`,
   }
 }
 
 const kindField = {
   type: 'choice',
-  label: 'Coolant',
-  help: 'The glycol, not its colour: the sheet names it.',
+  label: words`Coolant`,
+  help: words`The glycol, not its colour: the sheet names it.`,
   options: {
-    'ethylene-glycol': 'ethylene glycol and water',
-    'propylene-glycol': 'propylene glycol and water',
-    water: 'water',
+    'ethylene-glycol': words`ethylene glycol and water`,
+    'propylene-glycol': words`propylene glycol and water`,
+    water: words`water`,
   },
   choice: true,
 } as const satisfies ChoiceField
 
 const strengthField = {
   type: 'number',
-  label: 'Glycol in the mix',
+  label: words`Glycol in the mix`,
   symbol: 'x',
   of: 'fraction',
   units: ['%', '%'],
   hard: [0, 100],
   usual: [25, 60],
-  help: 'Leave out for water.',
+  help: words`Leave out for water.`,
   choice: true,
   optional: true,
 } as const satisfies NumberField
 
 const basisField = {
   type: 'choice',
-  label: 'Strength is',
-  help: 'Jugs and hydrometers go by volume.',
-  options: { volume: 'by volume', mass: 'by mass' },
+  label: words`Strength is`,
+  help: words`Jugs and hydrometers go by volume.`,
+  options: { volume: words`by volume`, mass: words`by mass` },
   optional: true,
 } as const satisfies ChoiceField
 

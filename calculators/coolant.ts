@@ -9,6 +9,7 @@
  */
 import * as elementary from './elementary.ts'
 import { fits, type Fit } from './glycol-fits.ts'
+import { words } from '../src/words/words.ts'
 
 export type Glycol = 'ethylene-glycol' | 'propylene-glycol'
 export type Basis = 'volume' | 'mass'
@@ -139,8 +140,13 @@ function water(temperature: number): Properties {
 /** Which published values a coolant's properties come from, for the working. */
 export function propertySource(coolant: Coolant): string {
   const { kind, strength } = coolant
-  return kind === 'water' || strength === 0
-    ? 'water, IAPWS'
-    : kind.replace('-', ' ') +
-        (fitBy(coolant) === 'volume' ? ' by volume, ASHRAE 2001' : ' by mass, IIR 2010')
+  if (kind === 'water' || strength === 0) return words`water, IAPWS`
+  const byVolume = fitBy(coolant) === 'volume'
+  if (kind === 'ethylene-glycol')
+    return byVolume
+      ? words`ethylene glycol by volume, ASHRAE 2001`
+      : words`ethylene glycol by mass, IIR 2010`
+  return byVolume
+    ? words`propylene glycol by volume, ASHRAE 2001`
+    : words`propylene glycol by mass, IIR 2010`
 }

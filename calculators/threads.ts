@@ -7,6 +7,7 @@
 import { boltThreads, nominalDiameter, proofLoad, stressArea } from './bolts.ts'
 import { boltsIso8981 } from './tables/bolts-iso-898-1.ts'
 import { boltsSaeJ429 } from './tables/bolts-sae-j429.ts'
+import { words } from '../src/words/words.ts'
 
 export const boltClasses = {
   '4.6': '4.6',
@@ -14,10 +15,10 @@ export const boltClasses = {
   '8.8': '8.8',
   '10.9': '10.9',
   '12.9': '12.9',
-  'grade-2': 'SAE grade 2, no lines on the head',
-  'grade-5': 'SAE grade 5, three lines',
-  'grade-8': 'SAE grade 8, six lines',
-  'a2-70': 'stainless A2-70 or A4-70',
+  'grade-2': words`SAE grade 2, no lines on the head`,
+  'grade-5': words`SAE grade 5, three lines`,
+  'grade-8': words`SAE grade 8, six lines`,
+  'a2-70': words`stainless A2-70 or A4-70`,
 } as const
 
 export type BoltStrength = keyof typeof boltClasses

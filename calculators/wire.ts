@@ -11,6 +11,7 @@ import { boatAmpacityRows, boatClasses } from './tables/boat-ampacity.ts'
 import { engineSpaceFactors } from './tables/boat-engine-space.ts'
 import { flexibleCopperRows } from './tables/flexible-copper.ts'
 import { loomWireRows } from './tables/loom-wire.ts'
+import { words } from '../src/words/words.ts'
 
 /** Annealed copper at 20 °C, 1/58 Ω·mm²/m (IEC 60028). */
 export const copper = 1e-6 / 58
@@ -114,10 +115,10 @@ export const aircraftTable: AmpacityTable = {
 
 /** What each table was printed for. */
 export const tableConditions = {
-  loom: 'conventional PVC cable of 0.65 to 3 mm², continuous (cable table of the towing-electrics trade)',
-  boat: '30 °C around it, circuits under 50 V (33 CFR 183.425, table 5)',
-  'boat-engine': 'an engine space at 50 °C, circuits under 50 V (33 CFR 183.425, table 5, note 1)',
-  aircraft: 'bundles at 70 °C around them (FAA AC 43.13-1B, table 11-9)',
+  loom: words`conventional PVC cable of 0.65 to 3 mm², continuous (cable table of the towing-electrics trade)`,
+  boat: words`30 °C around it, circuits under 50 V (33 CFR 183.425, table 5)`,
+  'boat-engine': words`an engine space at 50 °C, circuits under 50 V (33 CFR 183.425, table 5, note 1)`,
+  aircraft: words`bundles at 70 °C around them (FAA AC 43.13-1B, table 11-9)`,
 } as const
 
 /** A listed wire is matched although its area was converted on the way. */

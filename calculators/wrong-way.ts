@@ -5,6 +5,7 @@
  * the builder knows which of the two is wrong. A stop that holds with them as they are stays a stop.
  */
 import type { Finding, Say } from './define.ts'
+import { words } from '../src/words/words.ts'
 
 type Input = readonly [name: string, value: number | undefined]
 type Said = Pick<Finding, 'level' | 'text'>
@@ -17,7 +18,7 @@ export function wrongWay(
 ): string | undefined {
   return low === undefined || high === undefined || low <= high
     ? undefined
-    : `The ${lower}, ${say(low, unit)}, is above the ${upper}, ${say(high, unit)}: check which is which.`
+    : words`The ${lower}, ${say(low, unit)}, is above the ${upper}, ${say(high, unit)}: check which is which.`
 }
 
 export function heeding(said: Said, ...wrong: readonly (string | undefined)[]): Said {

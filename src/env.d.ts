@@ -26,6 +26,9 @@ declare module 'virtual:worked-notes' {
   >
 }
 
+/** The words of the style sheet, as properties. */
+declare module 'virtual:worked-notes/words.css' {}
+
 /** The list of what can be written, finished. */
 declare module 'virtual:worked-notes/writing' {
   export const html: string

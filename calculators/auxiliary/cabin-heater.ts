@@ -7,6 +7,7 @@
  */
 import { defineCalculator, type InputValues, type Level, type Say } from '../define.ts'
 import { bladeRatings } from '../fuses.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Continuous share of a fuse's rating; common practice. */
 const fuseLoading = 0.8
@@ -22,165 +23,165 @@ const rangeWatch = 0.2
 /** V DC: a high voltage source above this, FMVSS 305. */
 const highVoltage = 60
 
-const fitted = { yes: 'fitted', no: 'not fitted', unknown: 'not known' } as const
+const fitted = { yes: words`fitted`, no: words`not fitted`, unknown: words`not known` } as const
 
 const inputs = {
   power: {
     type: 'number',
-    label: 'Heater power',
+    label: words`Heater power`,
     symbol: 'P_r',
     of: 'power',
     units: ['kW', 'kW'],
     hard: [0.05, 15],
     usual: [0.5, 6],
-    help: 'On its plate.',
+    help: words`On its plate.`,
     choice: true,
   },
   ratedVolts: {
     type: 'number',
-    label: 'at',
+    label: words`at`,
     symbol: 'U_r',
     of: 'voltage',
     units: ['V', 'V'],
     hard: [6, 1000],
     usual: [12, 450],
-    help: 'The voltage on its plate.',
+    help: words`The voltage on its plate.`,
   },
   highestVolts: {
     type: 'number',
-    label: 'Highest voltage of its supply',
+    label: words`Highest voltage of its supply`,
     symbol: 'U',
     of: 'voltage',
     units: ['V', 'V'],
     hard: [6, 1000],
     usual: [12, 450],
-    help: 'The full pack, or the 12 V side on charge.',
+    help: words`The full pack, or the 12 V side on charge.`,
   },
   element: {
     type: 'choice',
-    label: 'Element',
-    help: 'A PTC element limits itself; wire does not.',
-    options: { wire: 'resistance wire', ptc: 'PTC, ceramic' },
+    label: words`Element`,
+    help: words`A PTC element limits itself; wire does not.`,
+    options: { wire: words`resistance wire`, ptc: words`PTC, ceramic` },
     choice: true,
   },
   fuse: {
     type: 'number',
-    label: 'Fuse fitted',
+    label: words`Fuse fitted`,
     symbol: 'I_f',
     of: 'current',
     units: ['A', 'A'],
     hard: [0.5, 800],
     usual: [2, 250],
-    help: 'Its own, not the main fuse.',
+    help: words`Its own, not the main fuse.`,
     choice: true,
     optional: true,
   },
   fuseVolts: {
     type: 'number',
-    label: 'Fuse is made for',
+    label: words`Fuse is made for`,
     symbol: 'U_f',
     of: 'voltage',
     units: ['V', 'V'],
     hard: [6, 1500],
     usual: [32, 1000],
-    help: 'Its DC voltage; an AC figure does not count.',
+    help: words`Its DC voltage; an AC figure does not count.`,
     optional: true,
   },
   contactorVolts: {
     type: 'number',
-    label: 'Contactor breaks',
+    label: words`Contactor breaks`,
     symbol: 'U_c',
     of: 'voltage',
     units: ['V', 'V'],
     hard: [6, 1500],
     usual: [12, 1000],
-    help: 'Its DC voltage at this current.',
+    help: words`Its DC voltage at this current.`,
     optional: true,
   },
   wireRating: {
     type: 'number',
-    label: 'Wire carries',
+    label: words`Wire carries`,
     symbol: 'I_w',
     of: 'current',
     units: ['A', 'A'],
     hard: [0.5, 1000],
     usual: [5, 250],
-    help: 'From its table, with derating.',
+    help: words`From its table, with derating.`,
     optional: true,
   },
   cutOut: {
     type: 'choice',
-    label: 'Thermal cut-out that resets itself',
-    help: 'Opens when the element runs hot, closes again when cool.',
+    label: words`Thermal cut-out that resets itself`,
+    help: words`Opens when the element runs hot, closes again when cool.`,
     options: fitted,
-    assume: { value: 'unknown', because: 'not looked at' },
+    assume: { value: 'unknown', because: words`not looked at` },
   },
   lastLine: {
     type: 'choice',
-    label: 'Thermal fuse or hand-reset limit',
-    help: 'Opens for good, apart from the cut-out.',
+    label: words`Thermal fuse or hand-reset limit`,
+    help: words`Opens for good, apart from the cut-out.`,
     options: fitted,
-    assume: { value: 'unknown', because: 'not looked at' },
+    assume: { value: 'unknown', because: words`not looked at` },
   },
   interlock: {
     type: 'choice',
-    label: 'Interlock with the blower',
-    help: 'No heat without air: by the blower’s current or an air switch, not by its knob.',
+    label: words`Interlock with the blower`,
+    help: words`No heat without air: by the blower’s current or an air switch, not by its knob.`,
     options: fitted,
-    assume: { value: 'unknown', because: 'not looked at' },
+    assume: { value: 'unknown', because: words`not looked at` },
   },
   airFlow: {
     type: 'number',
-    label: 'Air of the blower',
+    label: words`Air of the blower`,
     symbol: 'V̇',
     of: 'flow',
     units: ['m³/h', 'cfm'],
     hard: [5, 2000],
     usual: [30, 500],
-    help: 'Through the heater, at its lowest speed.',
+    help: words`Through the heater, at its lowest speed.`,
     optional: true,
   },
   minutes: {
     type: 'number',
-    label: 'Heated drive',
+    label: words`Heated drive`,
     symbol: 't',
     of: 'time',
     units: ['min', 'min'],
     hard: [0, 1440],
     usual: [5, 180],
-    help: 'How long it is on in a winter trip.',
+    help: words`How long it is on in a winter trip.`,
   },
   duty: {
     type: 'number',
-    label: 'On for',
+    label: words`On for`,
     symbol: 'd',
     of: 'fraction',
     units: ['%', '%'],
     hard: [0, 100],
     usual: [20, 100],
-    help: 'Share of that time, by thermostat.',
-    assume: { value: 100, because: 'an old body loses what it gets' },
+    help: words`Share of that time, by thermostat.`,
+    assume: { value: 100, because: words`an old body loses what it gets` },
   },
   consumption: {
     type: 'number',
-    label: 'Consumption of the drive',
+    label: words`Consumption of the drive`,
     symbol: 'e',
     of: 'consumption',
     units: ['Wh/km', 'Wh/mi'],
     hard: [30, 3000],
     usual: [90, 700],
-    help: 'Without the heater.',
+    help: words`Without the heater.`,
     optional: true,
   },
   energy: {
     type: 'number',
-    label: 'Usable energy of the pack',
+    label: words`Usable energy of the pack`,
     symbol: 'E',
     of: 'energy',
     units: ['kWh', 'kWh'],
     hard: [0.5, 500],
     usual: [5, 100],
-    help: 'In the cold.',
+    help: words`In the cold.`,
     optional: true,
   },
 } as const
@@ -206,29 +207,28 @@ const airHeat = 1207
 
 export const cabinHeater = defineCalculator({
   id: 'cabin-heater',
-  title: 'Cabin heater and demist',
+  title: words`Cabin heater and demist`,
   phase: 'auxiliary',
-  purpose:
-    'Current and fuse of an electric cabin heater at the highest voltage, whether its protection is complete, and what it takes from the range.',
+  purpose: words`Current and fuse of an electric cabin heater at the highest voltage, whether its protection is complete, and what it takes from the range.`,
   inputs,
   outputs: {
     current: {
       type: 'number',
-      label: 'Draws at most',
+      label: words`Draws at most`,
       symbol: 'I',
       of: 'current',
       units: ['A', 'A'],
     },
     mostPower: {
       type: 'number',
-      label: 'Heat at most',
+      label: words`Heat at most`,
       symbol: 'P',
       of: 'power',
       units: ['kW', 'kW'],
     },
     nextFuse: {
       type: 'number',
-      label: 'Fuse',
+      label: words`Fuse`,
       symbol: 'I_n',
       of: 'current',
       units: ['A', 'A'],
@@ -236,29 +236,29 @@ export const cabinHeater = defineCalculator({
     },
     fuseInHand: {
       type: 'number',
-      label: 'Current in hand below it',
+      label: words`Current in hand below it`,
       symbol: '0.8 I_n − I',
       of: 'current',
       units: ['A', 'A'],
     },
     airRise: {
       type: 'number',
-      label: 'Air gets warmer by',
+      label: words`Air gets warmer by`,
       symbol: 'ΔT',
       of: 'temperatureDifference',
       units: ['K', 'Δ°F'],
     },
-    used: { type: 'number', label: 'Takes', symbol: 'W', of: 'energy', units: ['kWh', 'kWh'] },
+    used: { type: 'number', label: words`Takes`, symbol: 'W', of: 'energy', units: ['kWh', 'kWh'] },
     distance: {
       type: 'number',
-      label: 'Costs in distance',
+      label: words`Costs in distance`,
       symbol: 's',
       of: 'length',
       units: ['km', 'mi'],
     },
     rangeShare: {
       type: 'number',
-      label: 'Of the range',
+      label: words`Of the range`,
       symbol: 'W/E',
       of: 'fraction',
       units: ['%', '%'],
@@ -269,24 +269,24 @@ export const cabinHeater = defineCalculator({
     String.raw`W = P_r\,d\,t, \qquad s = \frac{W}{e}, \qquad \Delta T = \frac{P}{1207\,\text{J/(m³·K)}\;\dot V}`,
   ],
   validity: [
-    'Wire is taken as a fixed resistance. A PTC element is taken at its rated power; cold it draws up to twice that for seconds, which its sheet tells and a slow fuse rides.',
-    'Up to 32 V the ratings are those of blade fuses, above those of cartridge fuses.',
-    'The energy is that of the rated power; on a falling pack voltage a wire element takes less.',
-    'Air of 1.2 kg/m³; all heat goes into it.',
+    words`Wire is taken as a fixed resistance. A PTC element is taken at its rated power; cold it draws up to twice that for seconds, which its sheet tells and a slow fuse rides.`,
+    words`Up to 32 V the ratings are those of blade fuses, above those of cartridge fuses.`,
+    words`The energy is that of the rated power; on a falling pack voltage a wire element takes less.`,
+    words`Air of 1.2 kg/m³; all heat goes into it.`,
   ],
   checks: {
     voltage: {
-      title: 'Fuse and contactor voltage',
+      title: words`Fuse and contactor voltage`,
       basis: 'the parts’ own sheets: DC rating not below the highest voltage',
       never: true,
     },
-    fuse: { title: 'Fuse between heater and wire', basis: 'common practice' },
+    fuse: { title: words`Fuse between heater and wire`, basis: 'common practice' },
     protection: {
-      title: 'Overheating',
+      title: words`Overheating`,
       basis:
         'common practice; published: IEC 60364-4-42, 424.1.1 (forced-air heating: two independent temperature limits)',
     },
-    range: { title: 'Range', basis: 'common practice' },
+    range: { title: words`Range`, basis: 'common practice' },
   },
   hazards: ['wiring-fire', 'range-promise'],
   sources: [
@@ -321,12 +321,10 @@ export const cabinHeater = defineCalculator({
     const { highestVolts, fuseVolts, contactorVolts, fuse, wireRating } = input
     const { cutOut, lastLine, interlock } = input
     const A = (value: number | undefined) => say(value, 'A')
-    const low = [
-      ...(fuseVolts !== undefined && fuseVolts < highestVolts ? ['fuse'] : []),
-      ...(contactorVolts !== undefined && contactorVolts < highestVolts ? ['contactor'] : []),
-    ]
+    const lowFuse = fuseVolts !== undefined && fuseVolts < highestVolts
+    const lowContactor = contactorVolts !== undefined && contactorVolts < highestVolts
     const voltageLevel: Level =
-      low.length > 0
+      lowFuse || lowContactor
         ? 'stop'
         : fuseVolts === undefined || contactorVolts === undefined
           ? 'unknown'
@@ -345,9 +343,9 @@ export const cabinHeater = defineCalculator({
             ? 'watch'
             : 'pass'
     const parts = [
-      { fit: cutOut, name: 'thermal cut-out' },
-      { fit: lastLine, name: 'thermal fuse' },
-      { fit: interlock, name: 'blower interlock' },
+      { fit: cutOut, name: words`thermal cut-out` },
+      { fit: lastLine, name: words`thermal fuse` },
+      { fit: interlock, name: words`blower interlock` },
     ]
     const missing = parts.filter(({ fit }) => fit === 'no').map(({ name }) => name)
     const unknown = parts.filter(({ fit }) => fit === 'unknown').map(({ name }) => name)
@@ -361,55 +359,65 @@ export const cabinHeater = defineCalculator({
             : 'pass'
     const rangeLevel: Level =
       rangeShare === undefined ? 'unknown' : rangeShare > rangeWatch ? 'watch' : 'pass'
+    const takes =
+      distance === undefined
+        ? words`The trip’s heating takes ${say(used, 'kWh')}, ${say(rangeShare, '%', 2)} of the pack`
+        : words`The trip’s heating takes ${say(used, 'kWh')}, ${say(rangeShare, '%', 2)} of the pack or ${say(distance, 'km', 2)}`
     return [
       {
         check: 'voltage',
         level: voltageLevel,
         text:
           voltageLevel === 'stop'
-            ? `The ${low.join(' and the ')} is made for less than ${say(highestVolts, 'V')} DC: it arcs and burns instead of opening. Fit one that breaks it.`
+            ? lowFuse && lowContactor
+              ? words`The fuse and the contactor is made for less than ${say(highestVolts, 'V')} DC: it arcs and burns instead of opening. Fit one that breaks it.`
+              : lowFuse
+                ? words`The fuse is made for less than ${say(highestVolts, 'V')} DC: it arcs and burns instead of opening. Fit one that breaks it.`
+                : words`The contactor is made for less than ${say(highestVolts, 'V')} DC: it arcs and burns instead of opening. Fit one that breaks it.`
             : voltageLevel === 'unknown'
-              ? 'The DC voltages that fuse and contactor break are not both given: read them off the parts.'
-              : `Fuse and contactor break ${say(highestVolts, 'V')} DC.`,
-        threshold: `at least ${say(highestVolts, 'V')} DC each (stop)`,
+              ? words`The DC voltages that fuse and contactor break are not both given: read them off the parts.`
+              : words`Fuse and contactor break ${say(highestVolts, 'V')} DC.`,
+        threshold: words`at least ${say(highestVolts, 'V')} DC each (stop)`,
       },
       {
         check: 'fuse',
         level: fuseLevel,
         text: small
-          ? `The heater draws ${A(draws)}, more than the fuse of ${stamped(say, fuse)}: it blows in the cold. The next standard is ${stamped(say, nextFuse)}.`
+          ? words`The heater draws ${A(draws)}, more than the fuse of ${stamped(say, fuse)}: it blows in the cold. The next standard is ${stamped(say, nextFuse)}.`
           : large
-            ? `A fuse of ${stamped(say, chosen)} does not protect a wire that carries ${A(wireRating)}: thicker wire.`
+            ? words`A fuse of ${stamped(say, chosen)} does not protect a wire that carries ${A(wireRating)}: thicker wire.`
             : fuseLevel === 'unknown'
               ? nextFuse === undefined && fuse === undefined
-                ? `${A(draws)} is beyond the list of ratings: split the heater.`
-                : `It takes a fuse of ${stamped(say, nextFuse)} of its own; whether the wire stands that is not known.`
+                ? words`${A(draws)} is beyond the list of ratings: split the heater.`
+                : words`It takes a fuse of ${stamped(say, nextFuse)} of its own; whether the wire stands that is not known.`
               : fuseLevel === 'watch'
-                ? `The fuse of ${stamped(say, fuse)} is loaded above 80 % and tires: ${stamped(say, nextFuse)} on a wire that carries as much.`
-                : `The heater draws ${A(draws)}; a fuse of ${stamped(say, chosen)} carries that and protects the wire.`,
-        threshold: `from ${A(need)} (watch), ${A(draws)} (stop) up to what the wire carries (stop)`,
+                ? words`The fuse of ${stamped(say, fuse)} is loaded above 80 % and tires: ${stamped(say, nextFuse)} on a wire that carries as much.`
+                : words`The heater draws ${A(draws)}; a fuse of ${stamped(say, chosen)} carries that and protects the wire.`,
+        threshold: words`from ${A(need)} (watch), ${A(draws)} (stop) up to what the wire carries (stop)`,
       },
       {
         check: 'protection',
         level: protectionLevel,
         text:
           protectionLevel === 'pass'
-            ? 'Cut-out, thermal fuse and blower interlock are fitted: prove each with the blower stopped.'
+            ? words`Cut-out, thermal fuse and blower interlock are fitted: prove each with the blower stopped.`
             : protectionLevel === 'unknown'
-              ? `Not known: ${unknown.join(', ')}. Open it and look.`
+              ? words`Not known: ${unknown.join(', ')}. Open it and look.`
               : protectionLevel === 'stop'
-                ? 'Nothing stops it when the blower does: it glows. Fit a cut-out, a thermal fuse apart from it, and an interlock.'
-                : `Not fitted: ${missing.join(', ')}. ${lastLine === 'no' ? 'A cut-out that resets itself can weld shut.' : 'One failure is then enough to overheat it.'}`,
-        threshold: 'cut-out, thermal fuse and blower interlock (watch), at least one (stop)',
+                ? words`Nothing stops it when the blower does: it glows. Fit a cut-out, a thermal fuse apart from it, and an interlock.`
+                : words`Not fitted: ${missing.join(', ')}. ${lastLine === 'no' ? words`A cut-out that resets itself can weld shut.` : words`One failure is then enough to overheat it.`}`,
+        threshold: words`cut-out, thermal fuse and blower interlock (watch), at least one (stop)`,
       },
       {
         check: 'range',
         level: rangeLevel,
         text:
           rangeShare === undefined
-            ? 'The usable energy of the pack is not given.'
-            : `The trip’s heating takes ${say(used, 'kWh')}, ${say(rangeShare, '%', 2)} of the pack${distance === undefined ? '' : ` or ${say(distance, 'km', 2)}`}${rangeLevel === 'watch' ? ': warm it while plugged in, heat seat and screen instead' : ''}.`,
-        threshold: 'at most 20 % of the usable energy (watch)',
+            ? words`The usable energy of the pack is not given.`
+            : rangeLevel === 'watch'
+              ? words`${takes}: warm it while plugged in, heat seat and screen instead.`
+              : `${takes}.`,
+        threshold: words`at most 20 % of the usable energy (watch)`,
       },
     ]
   },
@@ -419,7 +427,7 @@ export const cabinHeater = defineCalculator({
       element === 'wire'
         ? `P = P_r (U/U_r)² = ${say(power, 'kW')} × (${say(highestVolts, 'V')} / ${say(ratedVolts, 'V')})² = ${say(mostPower, 'kW')}; I = P / U = ${say(draws, 'A')}`
         : `I = P_r / U = ${say(power, 'kW')} / ${say(Math.min(ratedVolts, highestVolts), 'V')} = ${say(draws, 'A')}`,
-      `I / 0.8 = ${say((draws ?? 0) / fuseLoading, 'A')}, next standard ${stamped(say, nextFuse)}`,
+      words`I / 0.8 = ${say((draws ?? 0) / fuseLoading, 'A')}, next standard ${stamped(say, nextFuse)}`,
       `W = P_r d t = ${say(power, 'kW')} × ${say(duty, '%')} × ${say(minutes, 'min')} = ${say(used, 'kWh')}`,
       ...(consumption === undefined
         ? []

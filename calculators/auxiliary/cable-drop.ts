@@ -21,6 +21,7 @@ import {
   standardSizes,
   tableConditions,
 } from '../wire.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Of the supply; ABYC E-11 as marine wire charts quote it, the 5 % common practice. */
 const criticalWatch = 0.03
@@ -60,118 +61,120 @@ function resistance(run: Run, area = run.wire): number {
 
 export const cableDrop = defineCalculator({
   id: 'cable-drop',
-  title: 'Cable size and voltage drop',
+  title: words`Cable size and voltage drop`,
   phase: 'auxiliary',
-  purpose:
-    'Works out what a cable loses on the way and whether it may carry the current, with the rating’s own conditions beside it.',
+  purpose: words`Works out what a cable loses on the way and whether it may carry the current, with the rating’s own conditions beside it.`,
   inputs: {
     current: {
       type: 'number',
-      label: 'Current',
+      label: words`Current`,
       symbol: 'I',
       of: 'current',
       units: ['A', 'A'],
       hard: [0.01, 2000],
       usual: [0.1, 600],
-      help: 'Continuous, or the mean square over a drive.',
+      help: words`Continuous, or the mean square over a drive.`,
     },
     length: {
       type: 'number',
-      label: 'Length, one way',
+      label: words`Length, one way`,
       symbol: 'L',
       of: 'length',
       units: ['m', 'ft'],
       hard: [0.01, 100],
       usual: [0.2, 15],
-      help: 'Along the cable, not as the crow flies.',
+      help: words`Along the cable, not as the crow flies.`,
     },
     wire: {
       type: 'number',
-      label: 'Cable',
+      label: words`Cable`,
       symbol: 'A',
       of: 'wireArea',
       units: ['mm²', 'AWG'],
       hard: [0.2, 300],
       usual: [0.35, 150],
-      help: 'Copper area.',
+      help: words`Copper area.`,
       choice: true,
     },
     volts: {
       type: 'number',
-      label: 'Supply voltage',
+      label: words`Supply voltage`,
       symbol: 'U',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [1, 1000],
       usual: [11, 900],
-      help: 'At the source end.',
+      help: words`At the source end.`,
     },
     returnPath: {
       type: 'choice',
-      label: 'Return',
-      help: 'What carries the current back.',
-      options: { wire: 'a second cable of the same size', chassis: 'the body' },
+      label: words`Return`,
+      help: words`What carries the current back.`,
+      options: { wire: words`a second cable of the same size`, chassis: words`the body` },
       choice: true,
-      assume: { value: 'wire', because: 'counting a return cable is the worse case for the drop' },
+      assume: {
+        value: 'wire',
+        because: words`counting a return cable is the worse case for the drop`,
+      },
     },
     chassis: {
       type: 'number',
-      label: 'Resistance of the body',
+      label: words`Resistance of the body`,
       symbol: 'R_body',
       of: 'resistance',
       units: ['mΩ', 'mΩ'],
       hard: [0, 1000],
       usual: [0.5, 20],
-      help: 'Earth stud to earth stud, only for a body return; measured with a few amperes.',
-      assume: { value: 5, because: 'two clean bolted joints and some sheet steel' },
+      help: words`Earth stud to earth stud, only for a body return; measured with a few amperes.`,
+      assume: { value: 5, because: words`two clean bolted joints and some sheet steel` },
     },
     conductor: {
       type: 'choice',
-      label: 'Copper',
-      help: 'Flexible cable resists up to 16 % more than its area says.',
+      label: words`Copper`,
+      help: words`Flexible cable resists up to 16 % more than its area says.`,
       options: {
-        flexible: 'flexible, limits of IEC 60228 class 5',
-        solid: 'solid copper of the full area',
+        flexible: words`flexible, limits of IEC 60228 class 5`,
+        solid: words`solid copper of the full area`,
       },
       choice: true,
-      assume: { value: 'flexible', because: 'vehicle cable is fine-stranded' },
+      assume: { value: 'flexible', because: words`vehicle cable is fine-stranded` },
     },
     temperature: {
       type: 'number',
-      label: 'Conductor temperature',
+      label: words`Conductor temperature`,
       symbol: 'T',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-40, 200],
       usual: [20, 105],
-      help: 'In use.',
-      assume: { value: 70, because: 'a loaded cable in a warm place' },
+      help: words`In use.`,
+      assume: { value: 70, because: words`a loaded cable in a warm place` },
     },
     critical: {
       type: 'choice',
-      label: 'Critical circuit',
-      help: 'Lamps, pumps, coils, controllers, traction.',
-      options: { yes: 'yes', no: 'no' },
-      assume: { value: 'yes', because: 'the stricter limit' },
+      label: words`Critical circuit`,
+      help: words`Lamps, pumps, coils, controllers, traction.`,
+      options: { yes: words`yes`, no: words`no` },
+      assume: { value: 'yes', because: words`the stricter limit` },
     },
     ampacityFrom: {
       type: 'choice',
-      label: 'Rating taken from',
-      help: 'The same cable is printed with half or double, as the conditions are.',
+      label: words`Rating taken from`,
+      help: words`The same cable is printed with half or double, as the conditions are.`,
       options: {
-        boat: '33 CFR 183.425, outside engine spaces',
-        'boat-engine': '33 CFR 183.425, in engine spaces',
-        aircraft: 'FAA AC 43.13-1B, in bundles',
-        loom: 'loom table, PVC',
-        sheet: 'the cable’s own sheet',
+        boat: words`33 CFR 183.425, outside engine spaces`,
+        'boat-engine': words`33 CFR 183.425, in engine spaces`,
+        aircraft: words`FAA AC 43.13-1B, in bundles`,
+        loom: words`loom table, PVC`,
+        sheet: words`the cable’s own sheet`,
       },
       choice: true,
       optional: true,
     },
     insulation: {
       type: 'choice',
-      label: 'Insulation class',
-      help: 'Column of the table; PVC loom wire is 70 °C.',
+      label: words`Insulation class`,
+      help: words`Column of the table; PVC loom wire is 70 °C.`,
       options: {
         '60C': '60 °C',
         '70C': '70 °C',
@@ -188,80 +191,86 @@ export const cableDrop = defineCalculator({
     },
     sheetRating: {
       type: 'number',
-      label: 'Rating from the sheet',
+      label: words`Rating from the sheet`,
       symbol: 'I_sheet',
       of: 'current',
       units: ['A', 'A'],
       hard: [0.1, 3000],
       usual: [2, 600],
-      help: 'Continuous.',
+      help: words`Continuous.`,
       optional: true,
     },
     sheetConditions: {
       type: 'text',
-      label: 'Conditions of that rating',
-      help: 'Air temperature, free or bundled, conductor temperature.',
+      label: words`Conditions of that rating`,
+      help: words`Air temperature, free or bundled, conductor temperature.`,
       optional: true,
     },
     derate: {
       type: 'number',
-      label: 'Derating for bundle and heat',
+      label: words`Derating for bundle and heat`,
       symbol: 'k',
       of: 'fraction',
       units: ['%', '%'],
       hard: [20, 100],
       usual: [40, 100],
-      help: '33 CFR for bundles at 50 V and more: 70 % with 3 conductors, 60 % with 4 to 6, 50 % with 7 to 24.',
-      assume: { value: 100, because: 'it runs as its table supposes' },
+      help: words`33 CFR for bundles at 50 V and more: 70 % with 3 conductors, 60 % with 4 to 6, 50 % with 7 to 24.`,
+      assume: { value: 100, because: words`it runs as its table supposes` },
     },
     fuse: {
       type: 'number',
-      label: 'Fuse at the source',
+      label: words`Fuse at the source`,
       symbol: 'I_fuse',
       of: 'current',
       units: ['A', 'A'],
       hard: [0.1, 3000],
       usual: [1, 500],
-      help: 'The one this cable hangs on.',
+      help: words`The one this cable hangs on.`,
       choice: true,
       optional: true,
     },
   },
   outputs: {
-    drop: { type: 'number', label: 'Voltage drop', symbol: 'ΔU', of: 'voltage', units: ['V', 'V'] },
+    drop: {
+      type: 'number',
+      label: words`Voltage drop`,
+      symbol: 'ΔU',
+      of: 'voltage',
+      units: ['V', 'V'],
+    },
     dropShare: {
       type: 'number',
-      label: 'Drop of supply',
+      label: words`Drop of supply`,
       symbol: 'ΔU/U',
       of: 'fraction',
       units: ['%', '%'],
     },
-    loss: { type: 'number', label: 'Loss', symbol: 'P', of: 'power', units: ['W', 'W'] },
+    loss: { type: 'number', label: words`Loss`, symbol: 'P', of: 'power', units: ['W', 'W'] },
     resistance: {
       type: 'number',
-      label: 'Resistance there and back',
+      label: words`Resistance there and back`,
       symbol: 'R',
       of: 'resistance',
       units: ['mΩ', 'mΩ'],
     },
     ampacity: {
       type: 'number',
-      label: 'The cable carries',
+      label: words`The cable carries`,
       symbol: 'I_cable',
       of: 'current',
       units: ['A', 'A'],
     },
     use: {
       type: 'number',
-      label: 'Use of its rating',
+      label: words`Use of its rating`,
       symbol: 'I/I_cable',
       of: 'fraction',
       units: ['%', '%'],
     },
-    conditions: { type: 'text', label: 'Conditions of the rating' },
+    conditions: { type: 'text', label: words`Conditions of the rating` },
     nextSize: {
       type: 'number',
-      label: 'Next size up',
+      label: words`Next size up`,
       symbol: 'A_next',
       of: 'wireArea',
       units: ['mm²', 'AWG'],
@@ -269,14 +278,14 @@ export const cableDrop = defineCalculator({
     },
     nextShare: {
       type: 'number',
-      label: 'Drop it leaves',
+      label: words`Drop it leaves`,
       symbol: 'ΔU_next/U',
       of: 'fraction',
       units: ['%', '%'],
     },
     sizeForDrop: {
       type: 'number',
-      label: 'Smallest size for the drop alone',
+      label: words`Smallest size for the drop alone`,
       symbol: 'A_min',
       of: 'wireArea',
       units: ['mm²', 'AWG'],
@@ -288,21 +297,25 @@ export const cableDrop = defineCalculator({
     '\\Delta U = I\\,R \\quad P = I^2 R',
   ],
   validity: [
-    'Direct current; joints and fuses are not counted.',
-    'Flexible cable: class 5 limits of IEC 60228 at 0.5 to 150 mm², between them by interpolation.',
-    '33 CFR 183.425 is for circuits under 50 V, 18 AWG to 4/0; the aircraft table for 24 AWG to 4/0; the loom table for 0.65 to 3 mm². Between two printed sizes the thinner one counts. For anything else take the cable’s own sheet.',
-    'The smallest size for the drop may still be too thin for the current: look at the rating as well.',
+    words`Direct current; joints and fuses are not counted.`,
+    words`Flexible cable: class 5 limits of IEC 60228 at 0.5 to 150 mm², between them by interpolation.`,
+    words`33 CFR 183.425 is for circuits under 50 V, 18 AWG to 4/0; the aircraft table for 24 AWG to 4/0; the loom table for 0.65 to 3 mm². Between two printed sizes the thinner one counts. For anything else take the cable’s own sheet.`,
+    words`The smallest size for the drop may still be too thin for the current: look at the rating as well.`,
   ],
   checks: {
     drop: {
-      title: 'Voltage drop',
+      title: words`Voltage drop`,
       basis:
         'published: ABYC E-11 as marine wire charts quote it, 3 % critical, 10 % others; common practice for 5 %',
     },
-    use: { title: 'Current against rating', basis: 'common practice' },
-    source: { title: 'Rating with its conditions', basis: 'common practice' },
-    fuse: { title: 'Fuse protects the cable', basis: 'common practice' },
-    body: { title: 'Body as return', basis: 'published: FMVSS 305, S4, 60 V line', never: true },
+    use: { title: words`Current against rating`, basis: 'common practice' },
+    source: { title: words`Rating with its conditions`, basis: 'common practice' },
+    fuse: { title: words`Fuse protects the cable`, basis: 'common practice' },
+    body: {
+      title: words`Body as return`,
+      basis: 'published: FMVSS 305, S4, 60 V line',
+      never: true,
+    },
   },
   hazards: ['wiring-fire'],
   sources: [
@@ -356,72 +369,78 @@ export const cableDrop = defineCalculator({
     const { ampacity, use } = output
     const drop = (): Said => {
       const share = output.dropShare ?? 0
-      const words = `The cable loses ${say(output.drop, 'V')}, ${say(share, '%', 2)} of the supply`
+      const fact = words`The cable loses ${say(output.drop, 'V')}, ${say(share, '%', 2)} of the supply`
       const better =
         output.sizeForDrop === undefined
-          ? 'no standard size is thick enough: shorten the run'
-          : `take ${say(output.sizeForDrop, sizeUnit(input.wire))} or more`
+          ? words`no standard size is thick enough: shorten the run`
+          : words`take ${say(output.sizeForDrop, sizeUnit(input.wire))} or more`
       if (share <= (input.critical === 'yes' ? criticalWatch : ordinaryStop))
-        return { level: 'pass', text: `${words}.` }
+        return { level: 'pass', text: `${fact}.` }
       return input.critical === 'yes' && share <= criticalStop
-        ? { level: 'watch', text: `${words}; for less, ${better}.` }
-        : { level: 'stop', text: `${words}: too much; ${better}.` }
+        ? { level: 'watch', text: words`${fact}; for less, ${better}.` }
+        : { level: 'stop', text: words`${fact}: too much; ${better}.` }
     }
     const rated = (): Said => {
       if (ampacity === undefined || use === undefined)
         return {
           level: 'unknown',
-          text: 'No rating fits this cable, insulation and voltage: name the table and the insulation class, or give the rating of its own sheet.',
+          text: words`No rating fits this cable, insulation and voltage: name the table and the insulation class, or give the rating of its own sheet.`,
         }
-      const words = `The current is ${say(use, '%', 2)} of the ${say(ampacity, 'A')} the cable carries`
-      if (use <= usePass) return { level: 'pass', text: `${words}.` }
+      const fact = words`The current is ${say(use, '%', 2)} of the ${say(ampacity, 'A')} the cable carries`
+      if (use <= usePass) return { level: 'pass', text: `${fact}.` }
       return use <= 1
-        ? { level: 'watch', text: `${words}: little is left for heat; the next size gives room.` }
-        : { level: 'stop', text: `${words}: it overheats. Take a thicker one.` }
+        ? {
+            level: 'watch',
+            text: words`${fact}: little is left for heat; the next size gives room.`,
+          }
+        : { level: 'stop', text: words`${fact}: it overheats. Take a thicker one.` }
     }
     const source = (): Said => {
-      if (ampacity === undefined) return { level: 'unknown', text: 'There is no rating yet.' }
+      if (ampacity === undefined) return { level: 'unknown', text: words`There is no rating yet.` }
       return output.conditions === undefined || output.conditions.trim() === ''
         ? {
             level: 'watch',
-            text: 'The rating stands without its conditions: the same cable is printed with half or double. Write down air temperature and how it lies.',
+            text: words`The rating stands without its conditions: the same cable is printed with half or double. Write down air temperature and how it lies.`,
           }
-        : { level: 'pass', text: `The rating holds for: ${output.conditions}.` }
+        : { level: 'pass', text: words`The rating holds for: ${output.conditions}.` }
     }
     const fuse = (): Said => {
       if (input.fuse === undefined)
         return {
           level: 'unknown',
-          text: 'The fuse at the source is not given: every cable needs one.',
+          text: words`The fuse at the source is not given: every cable needs one.`,
         }
       if (input.current > input.fuse)
         return {
           level: 'stop',
-          text: `The current is more than the ${say(input.fuse, 'A')} fuse carries: it opens in use.`,
+          text: words`The current is more than the ${say(input.fuse, 'A')} fuse carries: it opens in use.`,
         }
       if (ampacity === undefined)
-        return { level: 'unknown', text: 'The fuse cannot be judged without the cable’s rating.' }
+        return {
+          level: 'unknown',
+          text: words`The fuse cannot be judged without the cable’s rating.`,
+        }
       return input.fuse <= ampacity * (1 + 1e-9)
         ? {
             level: 'pass',
-            text: `The ${say(input.fuse, 'A')} fuse is not above the ${say(ampacity, 'A')} the cable carries.`,
+            text: words`The ${say(input.fuse, 'A')} fuse is not above the ${say(ampacity, 'A')} the cable carries.`,
           }
         : {
             level: 'stop',
-            text: `The ${say(input.fuse, 'A')} fuse is above the ${say(ampacity, 'A')} the cable carries: the cable burns first. Fit a smaller fuse or a thicker cable.`,
+            text: words`The ${say(input.fuse, 'A')} fuse is above the ${say(ampacity, 'A')} the cable carries: the cable burns first. Fit a smaller fuse or a thicker cable.`,
           }
     }
     const body = (): Said => {
       if (input.returnPath === 'wire')
-        return { level: 'pass', text: 'A cable carries the current back.' }
+        return { level: 'pass', text: words`A cable carries the current back.` }
       return input.volts > highVoltage
         ? {
             level: 'stop',
-            text: 'The body must never carry traction current: it puts the pack on everything one touches. Run a return cable.',
+            text: words`The body must never carry traction current: it puts the pack on everything one touches. Run a return cable.`,
           }
         : {
             level: 'pass',
-            text: 'The body carries the current back; keep its studs clean and bright.',
+            text: words`The body carries the current back; keep its studs clean and bright.`,
           }
     }
     return [
@@ -430,17 +449,21 @@ export const cableDrop = defineCalculator({
         ...drop(),
         threshold:
           input.critical === 'yes'
-            ? 'at most 3 % of the supply (watch), 5 % (stop)'
-            : 'at most 10 % of the supply (stop)',
+            ? words`at most 3 % of the supply (watch), 5 % (stop)`
+            : words`at most 10 % of the supply (stop)`,
       },
-      { check: 'use', ...rated(), threshold: 'at most 80 % of the rating (watch), 100 % (stop)' },
-      { check: 'source', ...source(), threshold: 'conditions stated (watch without)' },
+      {
+        check: 'use',
+        ...rated(),
+        threshold: words`at most 80 % of the rating (watch), 100 % (stop)`,
+      },
+      { check: 'source', ...source(), threshold: words`conditions stated (watch without)` },
       {
         check: 'fuse',
         ...fuse(),
-        threshold: 'at least the current, at most the cable’s rating (stop)',
+        threshold: words`at least the current, at most the cable’s rating (stop)`,
       },
-      { check: 'body', ...body(), threshold: 'no body return above 60 V (stop)' },
+      { check: 'body', ...body(), threshold: words`no body return above 60 V (stop)` },
     ]
   },
   working(input, output, say) {

@@ -6,6 +6,7 @@
  * some ten ohms, for ever.
  */
 import { defineCalculator, type InputValues, type Level } from '../define.ts'
+import { words } from '../../src/words/words.ts'
 
 /** A; 50 mA: repair-trade notes; 25 mA for a car parked for weeks: common practice. */
 const drainWatch = 0.025
@@ -21,129 +22,129 @@ const month = 30 * day
 const inputs = {
   items: {
     type: 'list',
-    label: 'What draws',
-    row: 'item',
-    help: 'Clock, alarm, tracker, battery management, charger on standby: pull fuses one by one to tell them apart.',
+    label: words`What draws`,
+    row: words`item`,
+    help: words`Clock, alarm, tracker, battery management, charger on standby: pull fuses one by one to tell them apart.`,
     rows: [1, 60],
     optional: true,
     fields: {
-      name: { type: 'text', label: 'Item', help: 'What it is.' },
+      name: { type: 'text', label: words`Item`, help: words`What it is.` },
       current: {
         type: 'number',
-        label: 'Draws',
+        label: words`Draws`,
         symbol: 'I',
         of: 'current',
         units: ['mA', 'mA'],
         hard: [0, 5000],
         usual: [0.1, 500],
-        help: 'When everything has gone to sleep, half an hour after locking.',
+        help: words`When everything has gone to sleep, half an hour after locking.`,
       },
       duty: {
         type: 'number',
-        label: 'On for',
+        label: words`On for`,
         symbol: 'd',
         of: 'fraction',
         units: ['%', '%'],
         hard: [0, 100],
         usual: [0.1, 100],
-        help: 'Share of the parked time.',
-        assume: { value: 100, because: 'on all the time is the worst case' },
+        help: words`Share of the parked time.`,
+        assume: { value: 100, because: words`on all the time is the worst case` },
       },
     },
   },
   converter: {
     type: 'choice',
-    label: 'DC-DC converter when off',
-    help: 'Whether its output still hangs on the battery.',
+    label: words`DC-DC converter when off`,
+    help: words`Whether its output still hangs on the battery.`,
     options: {
-      isolated: 'taken off by a relay, or none fitted',
-      connected: 'stays on the battery',
-      unknown: 'not looked at',
+      isolated: words`taken off by a relay, or none fitted`,
+      connected: words`stays on the battery`,
+      unknown: words`not looked at`,
     },
   },
   backFeed: {
     type: 'number',
-    label: 'Back-feed resistance',
+    label: words`Back-feed resistance`,
     symbol: 'R_b',
     of: 'resistance',
     units: ['Ω', 'Ω'],
     hard: [1, 10e6],
     usual: [20, 1e6],
-    help: 'Of its output, off: battery voltage over the current into it. Several in parallel: all together.',
+    help: words`Of its output, off: battery voltage over the current into it. Several in parallel: all together.`,
     optional: true,
   },
   battery: {
     type: 'choice',
-    label: '12 V battery',
-    help: 'Decides what it loses by itself.',
-    options: { 'lead-acid': 'lead-acid', lfp: 'lithium iron phosphate' },
+    label: words`12 V battery`,
+    help: words`Decides what it loses by itself.`,
+    options: { 'lead-acid': words`lead-acid`, lfp: words`lithium iron phosphate` },
     choice: true,
   },
   capacity: {
     type: 'number',
-    label: 'Battery capacity',
+    label: words`Battery capacity`,
     symbol: 'C',
     of: 'charge',
     units: ['Ah', 'Ah'],
     hard: [1, 500],
     usual: [5, 120],
-    help: 'Printed on it.',
+    help: words`Printed on it.`,
     choice: true,
   },
   health: {
     type: 'number',
-    label: 'Left of that by age',
+    label: words`Left of that by age`,
     symbol: 'h',
     of: 'fraction',
     units: ['%', '%'],
     hard: [10, 100],
     usual: [50, 100],
-    help: 'By a capacity test, if there is one.',
-    assume: { value: 80, because: 'neither new nor worn out' },
+    help: words`By a capacity test, if there is one.`,
+    assume: { value: 80, because: words`neither new nor worn out` },
   },
   parkedAt: {
     type: 'number',
-    label: 'Charged when parked',
+    label: words`Charged when parked`,
     symbol: 'x_1',
     of: 'fraction',
     units: ['%', '%'],
     hard: [10, 100],
     usual: [70, 100],
-    help: 'After a usual drive.',
-    assume: { value: 90, because: 'a converter seldom fills it whole' },
+    help: words`After a usual drive.`,
+    assume: { value: 90, because: words`a converter seldom fills it whole` },
   },
   floor: {
     type: 'number',
-    label: 'May go down to',
+    label: words`May go down to`,
     symbol: 'x_2',
     of: 'fraction',
     units: ['%', '%'],
     hard: [0, 95],
     usual: [20, 70],
-    help: 'Where contactors still close and the battery takes no harm.',
+    help: words`Where contactors still close and the battery takes no harm.`,
     choice: true,
-    assume: { value: 50, because: 'lead-acid ages fast below half' },
+    assume: { value: 50, because: words`lead-acid ages fast below half` },
   },
   volts: {
     type: 'number',
-    label: 'Battery at rest',
+    label: words`Battery at rest`,
     symbol: 'U',
     of: 'voltage',
     units: ['V', 'V'],
     hard: [5, 32],
     usual: [12, 27],
-    help: 'For the current into the converter.',
-    assume: { value: 12.7, because: 'a full lead-acid battery at rest' },
+    help: words`For the current into the converter.`,
+    assume: { value: 12.7, because: words`a full lead-acid battery at rest` },
   },
   selfDischarge: {
     type: 'number',
-    label: 'Loses by itself in a month',
+    label: words`Loses by itself in a month`,
     symbol: 's',
     of: 'fraction',
     units: ['%', '%'],
     hard: [0, 40],
     usual: [1, 20],
-    help: 'Of its capacity. Left out: lead-acid 5 %, lithium 3 %.',
+    help: words`Of its capacity. Left out: lead-acid 5 %, lithium 3 %.`,
     optional: true,
   },
 } as const
@@ -157,11 +158,11 @@ const ownLoss = ({ battery, selfDischarge }: Inputs) =>
 const back = ({ converter, backFeed, volts }: Inputs) =>
   converter === 'isolated' ? 0 : backFeed === undefined ? undefined : volts / backFeed
 
+const converterOff = words`DC-DC converter, off`
+
 const rows = (input: Inputs) => [
   ...(input.items ?? []).map(({ name, current, duty }) => ({ name, current: current * duty })),
-  ...(input.converter === 'isolated'
-    ? []
-    : [{ name: 'DC-DC converter, off', current: back(input) }]),
+  ...(input.converter === 'isolated' ? [] : [{ name: converterOff, current: back(input) }]),
 ]
 
 const amps = (label: string, symbol: string) =>
@@ -169,38 +170,43 @@ const amps = (label: string, symbol: string) =>
 
 export const keyOffDrain = defineCalculator({
   id: 'key-off-drain',
-  title: 'Key-off drain and days parked',
+  title: words`Key-off drain and days parked`,
   phase: 'auxiliary',
-  purpose:
-    'Adds up what draws with the key off, back through the DC-DC converter too, and says how many days the car can stand.',
+  purpose: words`Adds up what draws with the key off, back through the DC-DC converter too, and says how many days the car can stand.`,
   inputs,
   outputs: {
-    drain: amps('Drain', 'ΣI'),
-    back: amps('Back into the converter', 'I_b'),
-    own: amps('The battery’s own loss', 'I_s'),
+    drain: amps(words`Drain`, 'ΣI'),
+    back: amps(words`Back into the converter`, 'I_b'),
+    own: amps(words`The battery’s own loss`, 'I_s'),
     days: {
       type: 'number',
-      label: 'Can stand for',
+      label: words`Can stand for`,
       symbol: 't',
       of: 'time',
       units: ['d', 'd'],
     },
     usable: {
       type: 'number',
-      label: 'Charge to use up',
+      label: words`Charge to use up`,
       symbol: 'ΔC',
       of: 'charge',
       units: ['Ah', 'Ah'],
     },
-    largest: { type: 'text', label: 'Largest' },
-    allowed: amps('Drain that gives 21 days', 'I_21'),
+    largest: { type: 'text', label: words`Largest` },
+    allowed: amps(words`Drain that gives 21 days`, 'I_21'),
     table: {
       type: 'table',
-      label: 'What draws',
+      label: words`What draws`,
       columns: {
-        name: { type: 'text', label: 'Item' },
-        current: amps('Mean', 'I d'),
-        share: { type: 'number', label: 'Share', symbol: 'a', of: 'fraction', units: ['%', '%'] },
+        name: { type: 'text', label: words`Item` },
+        current: amps(words`Mean`, 'I d'),
+        share: {
+          type: 'number',
+          label: words`Share`,
+          symbol: 'a',
+          of: 'fraction',
+          units: ['%', '%'],
+        },
       },
     },
   },
@@ -208,17 +214,17 @@ export const keyOffDrain = defineCalculator({
     String.raw`\sum I = \sum I\,d + \frac{U}{R_b}, \qquad t = \frac{h\,C\,(x_1 - x_2)}{\sum I + I_s}, \qquad I_s = \frac{s\,h\,C}{30\,\text{d}}`,
   ],
   validity: [
-    'Small currents: the whole capacity counts, no Peukert. In the cold the battery holds its charge and gives less current for the contactor.',
-    'The converter is taken as a resistance at the battery’s rest voltage; read it there.',
+    words`Small currents: the whole capacity counts, no Peukert. In the cold the battery holds its charge and gives less current for the contactor.`,
+    words`The converter is taken as a resistance at the battery’s rest voltage; read it there.`,
   ],
   checks: {
     drain: {
-      title: 'Drain',
+      title: words`Drain`,
       basis:
         'published: repair-trade notes, 50 mA; common practice (25 mA for a car parked for weeks)',
     },
-    back: { title: 'Back into the converter', basis: 'common practice' },
-    days: { title: 'Days', basis: 'common practice' },
+    back: { title: words`Back into the converter`, basis: 'common practice' },
+    days: { title: words`Days`, basis: 'common practice' },
   },
   hazards: ['loss-of-12-volts', 'high-voltage', 'low-voltage-burns'],
   sources: [
@@ -257,7 +263,7 @@ export const keyOffDrain = defineCalculator({
       })),
     }
   },
-  findings(input, { drain, back: into, days, allowed, largest = 'nothing', usable = 0 }, say) {
+  findings(input, { drain, back: into, days, allowed, largest = words`nothing`, usable = 0 }, say) {
     const mA = (value: number | undefined) => say(value, 'mA', 2)
     const listed = input.items !== undefined
     const drainLevel: Level =
@@ -284,10 +290,8 @@ export const keyOffDrain = defineCalculator({
           : days < daysPass
             ? 'watch'
             : 'pass'
-    const noBack =
-      'What flows back into the DC-DC converter is not known: off and disconnected on the traction side, read the current from the battery into its output.'
-    const noList =
-      'What else draws is not listed: measure the whole drain at the battery’s negative lead.'
+    const noBack = words`What flows back into the DC-DC converter is not known: off and disconnected on the traction side, read the current from the battery into its output.`
+    const noList = words`What else draws is not listed: measure the whole drain at the battery’s negative lead.`
     return [
       {
         check: 'drain',
@@ -298,9 +302,9 @@ export const keyOffDrain = defineCalculator({
               ? noBack
               : noList
             : drainLevel === 'pass'
-              ? `${mA(drain)} are drawn with the key off.`
-              : `${mA(drain)} are drawn with the key off, most by “${largest}”: put it behind a relay or a switch.`,
-        threshold: 'at most 25 mA (watch), 50 mA (stop)',
+              ? words`${mA(drain)} are drawn with the key off.`
+              : words`${mA(drain)} are drawn with the key off, most by “${largest}”: put it behind a relay or a switch.`,
+        threshold: words`at most 25 mA (watch), 50 mA (stop)`,
       },
       {
         check: 'back',
@@ -310,25 +314,25 @@ export const keyOffDrain = defineCalculator({
             ? noBack
             : backLevel === 'pass'
               ? input.converter === 'isolated'
-                ? 'The converter is off the battery.'
-                : `${mA(into)} flow back into the converter.`
-              : `${mA(into)} flow back into the converter, always: take its output off with a relay that opens with the key.`,
-        threshold: 'at most 5 mA (watch), 50 mA (stop)',
+                ? words`The converter is off the battery.`
+                : words`${mA(into)} flow back into the converter.`
+              : words`${mA(into)} flow back into the converter, always: take its output off with a relay that opens with the key.`,
+        threshold: words`at most 5 mA (watch), 50 mA (stop)`,
       },
       {
         check: 'days',
         level: daysLevel,
         text:
           usable === 0
-            ? 'It is parked as low as it may go, or lower: charge it first.'
+            ? words`It is parked as low as it may go, or lower: charge it first.`
             : daysLevel === 'unknown'
               ? days === undefined && drain === undefined
                 ? noBack
                 : noList
               : daysLevel === 'pass'
-                ? `It can stand for ${say(days, 'd', 2)}.`
-                : `It can stand for ${say(days, 'd', 2)}; for three weeks the drain may be ${mA(allowed)}. Fit a maintainer or an isolator. Never work a contactor by hand in the high-voltage box to get home.`,
-        threshold: 'at least 21 days (watch), 7 days (stop)',
+                ? words`It can stand for ${say(days, 'd', 2)}.`
+                : words`It can stand for ${say(days, 'd', 2)}; for three weeks the drain may be ${mA(allowed)}. Fit a maintainer or an isolator. Never work a contactor by hand in the high-voltage box to get home.`,
+        threshold: words`at least 21 days (watch), 7 days (stop)`,
       },
     ]
   },
@@ -363,7 +367,12 @@ export const keyOffDrain = defineCalculator({
         volts: '12 V',
         selfDischarge: '0 %',
       },
-      outputs: { back: '400 mA', drain: '400 mA', days: '55 h', largest: 'DC-DC converter, off' },
+      outputs: {
+        back: '400 mA',
+        drain: '400 mA',
+        days: '55 h',
+        largest: words`DC-DC converter, off`,
+      },
       findings: { drain: 'stop', back: 'stop', days: 'stop' },
     },
     {

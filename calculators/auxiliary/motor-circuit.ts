@@ -16,6 +16,7 @@ import {
   shortestOpening,
 } from '../fuses.ts'
 import { boatEngineTable, flexiblePerMetre, heated, loomTable, printedAmpacity } from '../wire.ts'
+import { words } from '../../src/words/words.ts'
 
 /** The shortest opening time must be this many times the start; common practice. */
 const startMargin = 2
@@ -32,189 +33,194 @@ const dropStop = 0.05
 const stamped = (say: Say, rating: number) =>
   say(rating, 'A', String(rating).replace('.', '').length)
 
+const noneBetween = {
+  mini: words`no mini blade fuse fits between.`,
+  medium: words`no medium blade fuse fits between.`,
+  maxi: words`no maxi blade fuse fits between.`,
+} as const
+
 export const motorCircuit = defineCalculator({
   id: 'motor-circuit',
-  title: 'Fuse and wire of a small motor',
+  title: words`Fuse and wire of a small motor`,
   phase: 'auxiliary',
-  purpose:
-    'Finds the fuse between what a pump or fan draws and what its wire carries; checks start, relay and voltage drop.',
+  purpose: words`Finds the fuse between what a pump or fan draws and what its wire carries; checks start, relay and voltage drop.`,
   inputs: {
     running: {
       type: 'number',
-      label: 'Running current',
+      label: words`Running current`,
       symbol: 'I_run',
       of: 'current',
       units: ['A', 'A'],
       hard: [0.1, 40],
       usual: [0.3, 30],
-      help: 'Measured on charge, pump full and warm.',
+      help: words`Measured on charge, pump full and warm.`,
     },
     starting: {
       type: 'number',
-      label: 'Start current',
+      label: words`Start current`,
       symbol: 'I_start',
       of: 'current',
       units: ['A', 'A'],
       hard: [0.1, 300],
       usual: [0.3, 200],
-      help: 'The highest reading as it starts; often two to six times the running current.',
+      help: words`The highest reading as it starts; often two to six times the running current.`,
       optional: true,
     },
     startingTime: {
       type: 'number',
-      label: 'Start lasts',
+      label: words`Start lasts`,
       symbol: 't_start',
       of: 'time',
       units: ['s', 's'],
       hard: [0.01, 30],
       usual: [0.05, 10],
-      help: 'Until the current is back near the running one.',
+      help: words`Until the current is back near the running one.`,
       assume: {
         value: 0.5,
-        because: 'small motors are up to speed by then',
+        because: words`small motors are up to speed by then`,
       },
     },
     wire: {
       type: 'number',
-      label: 'Wire',
+      label: words`Wire`,
       symbol: 'A',
       of: 'wireArea',
       units: ['mm²', 'AWG'],
       hard: [0.3, 35],
       usual: [0.35, 16],
-      help: 'The thinnest behind the fuse.',
+      help: words`The thinnest behind the fuse.`,
       choice: true,
     },
     insulation: {
       type: 'choice',
-      label: 'Insulation',
-      help: 'Printed on the wire.',
+      label: words`Insulation`,
+      help: words`Printed on the wire.`,
       options: {
-        '70C': 'PVC, 70 °C, in the loom table',
-        '90C': '90 °C, in an engine space',
-        '105C': '105 °C, in an engine space',
-        '125C': '125 °C, in an engine space',
+        '70C': words`PVC, 70 °C, in the loom table`,
+        '90C': words`90 °C, in an engine space`,
+        '105C': words`105 °C, in an engine space`,
+        '125C': words`125 °C, in an engine space`,
       },
       choice: true,
       assume: {
         value: '70C',
-        because: 'unmarked wire is taken as plain PVC, the lowest class',
+        because: words`unmarked wire is taken as plain PVC, the lowest class`,
       },
     },
     wireRating: {
       type: 'number',
-      label: 'Wire rating from its sheet',
+      label: words`Wire rating from its sheet`,
       symbol: 'I_sheet',
       of: 'current',
       units: ['A', 'A'],
       hard: [0.5, 300],
       usual: [2, 150],
-      help: 'Instead of the table; needed outside it.',
+      help: words`Instead of the table; needed outside it.`,
       optional: true,
     },
     derate: {
       type: 'number',
-      label: 'Derating for bundle and heat',
+      label: words`Derating for bundle and heat`,
       symbol: 'k',
       of: 'fraction',
       units: ['%', '%'],
       hard: [30, 100],
       usual: [50, 100],
-      help: 'What a tight bundle or a hotter place leaves of the rating.',
-      assume: { value: 100, because: 'it runs as its table supposes' },
+      help: words`What a tight bundle or a hotter place leaves of the rating.`,
+      assume: { value: 100, because: words`it runs as its table supposes` },
     },
     loading: {
       type: 'number',
-      label: 'Continuous share of a fuse rating',
+      label: words`Continuous share of a fuse rating`,
       symbol: 'f',
       of: 'fraction',
       units: ['%', '%'],
       hard: [50, 100],
       usual: [60, 80],
-      help: 'Less in a hot engine bay.',
-      assume: { value: 80, because: 'common practice near room temperature' },
+      help: words`Less in a hot engine bay.`,
+      assume: { value: 80, because: words`common practice near room temperature` },
     },
     style: {
       type: 'choice',
-      label: 'Fuse style',
-      help: 'Decides which ratings there are.',
-      options: { mini: 'blade, mini', medium: 'blade, medium', maxi: 'blade, maxi' },
+      label: words`Fuse style`,
+      help: words`Decides which ratings there are.`,
+      options: { mini: words`blade, mini`, medium: words`blade, medium`, maxi: words`blade, maxi` },
       choice: true,
-      assume: { value: 'medium', because: 'the common blade fuse' },
+      assume: { value: 'medium', because: words`the common blade fuse` },
     },
     volts: {
       type: 'number',
-      label: 'Supply voltage',
+      label: words`Supply voltage`,
       symbol: 'U',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [5, 32],
       usual: [11, 29],
-      help: 'With the converter charging.',
-      assume: { value: 13.5, because: 'a 12 V system on charge' },
+      help: words`With the converter charging.`,
+      assume: { value: 13.5, because: words`a 12 V system on charge` },
     },
     length: {
       type: 'number',
-      label: 'Wire length, one way',
+      label: words`Wire length, one way`,
       symbol: 'L',
       of: 'length',
       units: ['m', 'ft'],
       hard: [0.05, 50],
       usual: [0.2, 10],
-      help: 'The return is taken as the same wire.',
+      help: words`The return is taken as the same wire.`,
       optional: true,
     },
     wireTemperature: {
       type: 'number',
-      label: 'Wire temperature',
+      label: words`Wire temperature`,
       symbol: 'T',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-40, 150],
       usual: [0, 105],
-      help: 'Hot copper resists more.',
-      assume: { value: 70, because: 'a warm engine bay' },
+      help: words`Hot copper resists more.`,
+      assume: { value: 70, because: words`a warm engine bay` },
     },
     switching: {
       type: 'choice',
-      label: 'Switched by',
-      help: 'What carries the motor current.',
+      label: words`Switched by`,
+      help: words`What carries the motor current.`,
       options: {
-        relay: 'a relay',
-        ignition: 'the ignition switch itself',
-        own: 'a switch or output of its own',
-        unknown: 'not known yet',
+        relay: words`a relay`,
+        ignition: words`the ignition switch itself`,
+        own: words`a switch or output of its own`,
+        unknown: words`not known yet`,
       },
       choice: true,
       optional: true,
     },
     contactRating: {
       type: 'number',
-      label: 'Contact rating',
+      label: words`Contact rating`,
       symbol: 'I_contact',
       of: 'current',
       units: ['A', 'A'],
       hard: [0.5, 200],
       usual: [5, 70],
-      help: 'Printed on the relay or switch, for DC.',
+      help: words`Printed on the relay or switch, for DC.`,
       optional: true,
     },
     coil: {
       type: 'number',
-      label: 'Load on the ignition switch',
+      label: words`Load on the ignition switch`,
       symbol: 'I_coil',
       of: 'current',
       units: ['A', 'A'],
       hard: [0, 40],
       usual: [0, 3],
-      help: 'Relay coils.',
-      assume: { value: 0.15, because: 'one relay coil' },
+      help: words`Relay coils.`,
+      assume: { value: 0.15, because: words`one relay coil` },
     },
   },
   outputs: {
     fuse: {
       type: 'number',
-      label: 'Fuse',
+      label: words`Fuse`,
       symbol: 'I_fuse',
       of: 'current',
       units: ['A', 'A'],
@@ -222,14 +228,14 @@ export const motorCircuit = defineCalculator({
     },
     ampacity: {
       type: 'number',
-      label: 'The wire carries',
+      label: words`The wire carries`,
       symbol: 'I_wire',
       of: 'current',
       units: ['A', 'A'],
     },
     largestFuse: {
       type: 'number',
-      label: 'Largest fuse for this wire',
+      label: words`Largest fuse for this wire`,
       symbol: 'I_max',
       of: 'current',
       units: ['A', 'A'],
@@ -237,34 +243,40 @@ export const motorCircuit = defineCalculator({
     },
     startRatio: {
       type: 'number',
-      label: 'Start current over fuse rating',
+      label: words`Start current over fuse rating`,
       symbol: 'I_start/I_fuse',
       of: 'fraction',
       units: ['%', '%'],
     },
     shortestTime: {
       type: 'number',
-      label: 'Fuse may open at the start current after',
+      label: words`Fuse may open at the start current after`,
       symbol: 't_min',
       of: 'time',
       units: ['s', 's'],
     },
     inHand: {
       type: 'number',
-      label: 'Running current in hand',
+      label: words`Running current in hand`,
       symbol: 'ΔI',
       of: 'current',
       units: ['A', 'A'],
     },
-    drop: { type: 'number', label: 'Voltage drop', symbol: 'ΔU', of: 'voltage', units: ['V', 'V'] },
+    drop: {
+      type: 'number',
+      label: words`Voltage drop`,
+      symbol: 'ΔU',
+      of: 'voltage',
+      units: ['V', 'V'],
+    },
     dropShare: {
       type: 'number',
-      label: 'Drop of supply',
+      label: words`Drop of supply`,
       symbol: 'ΔU/U',
       of: 'fraction',
       units: ['%', '%'],
     },
-    reason: { type: 'text', label: 'What decides the fuse' },
+    reason: { type: 'text', label: words`What decides the fuse` },
   },
   formula: [
     'I_\\text{run}/f \\le I_\\text{fuse} \\le k\\,I_\\text{wire}',
@@ -272,19 +284,19 @@ export const motorCircuit = defineCalculator({
     "\\Delta U = I_\\text{run}\\,2L\\,R'(T)",
   ],
   validity: [
-    'Wire ratings: loom table for PVC of 0.65 to 3 mm² (the thickest listed counts beyond); 33 CFR 183.425 in an engine space for 18 AWG and thicker at 90 to 125 °C. Between two sizes the thinner counts.',
-    'Blade fuses break about 1000 A at 32 V DC: never use one on a traction pack.',
-    'Between 110 and 135 % of a fuse nothing is listed: the shortest time there is a model, one heated element that keeps both points. Above 600 % it opens at once.',
-    'A stalled motor is not covered.',
+    words`Wire ratings: loom table for PVC of 0.65 to 3 mm² (the thickest listed counts beyond); 33 CFR 183.425 in an engine space for 18 AWG and thicker at 90 to 125 °C. Between two sizes the thinner counts.`,
+    words`Blade fuses break about 1000 A at 32 V DC: never use one on a traction pack.`,
+    words`Between 110 and 135 % of a fuse nothing is listed: the shortest time there is a model, one heated element that keeps both points. Above 600 % it opens at once.`,
+    words`A stalled motor is not covered.`,
   ],
   checks: {
-    fit: { title: 'Fuse between motor and wire', basis: 'common practice' },
-    start: { title: 'Start surge', basis: 'recalled: ISO 8820-3, shortest times' },
-    choice: { title: 'Sizes to choose from', basis: 'common practice' },
-    relay: { title: 'Relay or switch contact', basis: 'common practice' },
-    ignition: { title: 'Load on the ignition switch', basis: 'common practice' },
+    fit: { title: words`Fuse between motor and wire`, basis: 'common practice' },
+    start: { title: words`Start surge`, basis: 'recalled: ISO 8820-3, shortest times' },
+    choice: { title: words`Sizes to choose from`, basis: 'common practice' },
+    relay: { title: words`Relay or switch contact`, basis: 'common practice' },
+    ignition: { title: words`Load on the ignition switch`, basis: 'common practice' },
     drop: {
-      title: 'Voltage drop',
+      title: words`Voltage drop`,
       basis:
         'published: ABYC E-11 as marine wire charts quote it, 3 %; common practice for which circuits, and for 5 %',
     },
@@ -347,16 +359,16 @@ export const motorCircuit = defineCalculator({
       dropShare: drop === undefined ? undefined : drop / input.volts,
       reason:
         ampacity === undefined
-          ? 'The rating of the wire is not known, so no fuse can be named.'
+          ? words`The rating of the wire is not known, so no fuse can be named.`
           : sizes.length === 0
-            ? 'No rating lies between what the motor draws and what the wire carries.'
+            ? words`No rating lies between what the motor draws and what the wire carries.`
             : fuse === undefined
-              ? 'Every rating the wire allows may open on the start.'
+              ? words`Every rating the wire allows may open on the start.`
               : surge === undefined
-                ? 'The running current decides; the start is not known.'
+                ? words`The running current decides; the start is not known.`
                 : fuse === sizes[0]
-                  ? 'The running current decides.'
-                  : 'The start decides: a smaller rating may open before the motor is up to speed.',
+                  ? words`The running current decides.`
+                  : words`The start decides: a smaller rating may open before the motor is up to speed.`,
     }
   },
   findings(input, output, say) {
@@ -371,151 +383,158 @@ export const motorCircuit = defineCalculator({
     )
     const instead =
       riding === undefined
-        ? 'A larger fuse style is needed.'
-        : `It takes a ${stamped(say, riding)} fuse and a wire that carries as much.`
+        ? words`A larger fuse style is needed.`
+        : words`It takes a ${stamped(say, riding)} fuse and a wire that carries as much.`
 
     const fit = (): Pick<Finding, 'level' | 'text'> => {
       if (ampacity === undefined)
         return {
           level: 'unknown',
-          text: 'The tables have no rating for this wire and insulation: enter the one from its sheet.',
+          text: words`The tables have no rating for this wire and insulation: enter the one from its sheet.`,
         }
-      const carries = `the wire carries ${say(ampacity, 'A')}`
+      const carries = say(ampacity, 'A')
       if (sizes.length === 0)
         return {
           level: 'stop',
-          text: `The motor asks for a fuse of at least ${say(need, 'A')}, but ${carries}: no ${input.style} blade fuse fits between. ${instead}`,
+          text: words`The motor asks for a fuse of at least ${say(need, 'A')}, but the wire carries ${carries}: ${noneBetween[input.style]} ${instead}`,
         }
       if (fuse === undefined)
         return {
           level: 'pass',
-          text: `A fuse of at least ${say(need, 'A')} fits what ${carries}, but for the start.`,
+          text: words`A fuse of at least ${say(need, 'A')} would fit the wire, which carries ${carries}, but for the start.`,
         }
       return {
         level: 'pass',
-        text: `The ${stamped(say, fuse)} fuse is above ${say(need, 'A')} and ${carries}.`,
+        text: words`The ${stamped(say, fuse)} fuse is above ${say(need, 'A')} and the wire carries ${carries}.`,
       }
     }
     const start = (): Pick<Finding, 'level' | 'text'> => {
       if (surge === undefined)
         return {
           level: 'unknown',
-          text: 'The start current is not known: read it with a meter that holds the peak.',
+          text: words`The start current is not known: read it with a meter that holds the peak.`,
         }
       if (surge < input.running)
         return {
           level: 'unknown',
-          text: `The start current of ${say(surge, 'A')} is below the running one: check which is which.`,
+          text: words`The start current of ${say(surge, 'A')} is below the running one: check which is which.`,
         }
       if (fuse === undefined)
         return ampacity === undefined
           ? {
               level: 'unknown',
-              text: 'Without a fuse the start cannot be judged.',
+              text: words`Without a fuse the start cannot be judged.`,
             }
           : {
               level: 'stop',
-              text: `No fuse for this wire rides the start of ${say(surge, 'A')}. ${instead}`,
+              text: words`No fuse for this wire rides the start of ${say(surge, 'A')}. ${instead}`,
             }
       const time = shortestOpening(surge / fuse)
-      const event = `${say(surge, 'A')} for ${say(input.startingTime, 's', 2)}`
+      const [current, lasts] = [say(surge, 'A'), say(input.startingTime, 's', 2)]
       const share = say(surge / fuse, '%', 2)
       if (time < startMargin * input.startingTime)
         return {
           level: 'watch',
-          text: `The start of ${event} is ${share} of the fuse, which may open after ${say(time, 's', 2)}: marginal. ${instead}`,
+          text: words`The start of ${current} for ${lasts} is ${share} of the fuse, which may open after ${say(time, 's', 2)}: marginal. ${instead}`,
         }
       return {
         level: 'pass',
         text: Number.isFinite(time)
-          ? `The start of ${event} is ${share} of the fuse, which opens after ${say(time, 's', 2)} at the soonest.`
-          : `The start of ${event} is ${share} of the fuse, which carries that for hours.`,
+          ? words`The start of ${current} for ${lasts} is ${share} of the fuse, which opens after ${say(time, 's', 2)} at the soonest.`
+          : words`The start of ${current} for ${lasts} is ${share} of the fuse, which carries that for hours.`,
       }
     }
     const choice = (): Pick<Finding, 'level' | 'text'> => {
       const list = sizes.map((size) => stamped(say, size)).join(', ')
       if (ampacity === undefined)
-        return { level: 'unknown', text: 'Which sizes fit depends on the wire’s rating.' }
-      if (sizes.length === 0) return { level: 'stop', text: `There is none to choose.` }
+        return { level: 'unknown', text: words`Which sizes fit depends on the wire’s rating.` }
+      if (sizes.length === 0) return { level: 'stop', text: words`There is none to choose.` }
       return sizes.length === 1
         ? {
             level: 'watch',
-            text: `Only ${list} fits between motor and wire: a thicker wire gives room.`,
+            text: words`Only ${list} fits between motor and wire: a thicker wire gives room.`,
           }
-        : { level: 'pass', text: `Between motor and wire there are ${list}.` }
+        : { level: 'pass', text: words`Between motor and wire there are ${list}.` }
     }
     const relay = (): Pick<Finding, 'level' | 'text'> => {
       if (input.switching === 'ignition')
         return {
           level: 'pass',
-          text: 'There is no relay; see the ignition switch.',
+          text: words`There is no relay; see the ignition switch.`,
         }
       if (input.contactRating === undefined)
         return {
           level: 'unknown',
-          text: 'The contact rating is not known: read it from the relay’s case.',
+          text: words`The contact rating is not known: read it from the relay’s case.`,
         }
       const share = input.running / input.contactRating
-      const words = `The motor takes ${say(share, '%', 2)} of the contact’s ${say(input.contactRating, 'A', 2)}`
-      if (share <= relayShare) return { level: 'pass', text: `${words}.` }
+      const fact = words`The motor takes ${say(share, '%', 2)} of the contact’s ${say(input.contactRating, 'A', 2)}`
+      if (share <= relayShare) return { level: 'pass', text: `${fact}.` }
       return share <= 1
         ? {
             level: 'watch',
-            text: `${words}: take a larger relay.`,
+            text: words`${fact}: take a larger relay.`,
           }
-        : { level: 'stop', text: `${words}: fit a relay rated for it.` }
+        : { level: 'stop', text: words`${fact}: fit a relay rated for it.` }
     }
     const ignition = (): Pick<Finding, 'level' | 'text'> => {
       if (input.switching === undefined || input.switching === 'unknown')
         return {
           level: 'unknown',
-          text: 'It is not said what switches the motor: trace the feed.',
+          text: words`It is not said what switches the motor: trace the feed.`,
         }
       const load = input.switching === 'ignition' ? input.running : input.coil
-      const words = `This puts ${say(load, 'A', 2)} on the ignition switch`
-      if (load <= switchWatch) return { level: 'pass', text: `${words}.` }
+      const fact = words`This puts ${say(load, 'A', 2)} on the ignition switch`
+      if (load <= switchWatch) return { level: 'pass', text: `${fact}.` }
       return load <= switchStop
-        ? { level: 'watch', text: `${words}; an old one is worn: use a relay.` }
-        : { level: 'stop', text: `${words}: fit a relay.` }
+        ? { level: 'watch', text: words`${fact}; an old one is worn: use a relay.` }
+        : { level: 'stop', text: words`${fact}: fit a relay.` }
     }
     const drop = (): Pick<Finding, 'level' | 'text'> => {
       if (output.drop === undefined || output.dropShare === undefined)
-        return { level: 'unknown', text: 'The drop is not known: give the length of the wire.' }
-      const words = `The wire loses ${say(output.drop, 'V', 2)}, ${say(output.dropShare, '%', 2)} of the supply`
-      if (output.dropShare <= dropWatch) return { level: 'pass', text: `${words}.` }
+        return {
+          level: 'unknown',
+          text: words`The drop is not known: give the length of the wire.`,
+        }
+      const fact = words`The wire loses ${say(output.drop, 'V', 2)}, ${say(output.dropShare, '%', 2)} of the supply`
+      if (output.dropShare <= dropWatch) return { level: 'pass', text: `${fact}.` }
       return output.dropShare <= dropStop
-        ? { level: 'watch', text: `${words}: take a thicker wire.` }
-        : { level: 'stop', text: `${words}: take a thicker or shorter wire.` }
+        ? { level: 'watch', text: words`${fact}: take a thicker wire.` }
+        : { level: 'stop', text: words`${fact}: take a thicker or shorter wire.` }
     }
     const share = say(input.loading, '%', 2)
     return [
       {
         check: 'fit',
         ...fit(),
-        threshold: `running current at most ${share} of the fuse, the fuse at most what the wire carries (stop)`,
+        threshold: words`running current at most ${share} of the fuse, the fuse at most what the wire carries (stop)`,
       },
       {
         check: 'start',
         ...start(),
-        threshold: `shortest opening time at least ${startMargin} times the start (watch), at least the start (stop)`,
+        threshold: words`shortest opening time at least ${startMargin} times the start (watch), at least the start (stop)`,
       },
-      { check: 'choice', ...choice(), threshold: 'two or more standard sizes (watch with one)' },
+      {
+        check: 'choice',
+        ...choice(),
+        threshold: words`two or more standard sizes (watch with one)`,
+      },
       {
         check: 'relay',
         ...relay(),
-        threshold: 'at most 70 % of the contact rating (watch), 100 % (stop)',
+        threshold: words`at most 70 % of the contact rating (watch), 100 % (stop)`,
       },
-      { check: 'ignition', ...ignition(), threshold: 'at most 1 A added (watch), 3 A (stop)' },
-      { check: 'drop', ...drop(), threshold: 'at most 3 % of the supply (watch), 5 % (stop)' },
+      { check: 'ignition', ...ignition(), threshold: words`at most 1 A added (watch), 3 A (stop)` },
+      { check: 'drop', ...drop(), threshold: words`at most 3 % of the supply (watch), 5 % (stop)` },
     ]
   },
   working(input, output, say) {
     const need = input.running / input.loading
     const lines = [
-      `fuse ≥ I_run / f = ${say(input.running, 'A')} / ${say(input.loading, '%', 2)} = ${say(need, 'A')}`,
-      `fuse ≤ k I_wire = ${say(output.ampacity, 'A')}`,
+      words`fuse ≥ I_run / f = ${say(input.running, 'A')} / ${say(input.loading, '%', 2)} = ${say(need, 'A')}`,
+      words`fuse ≤ k I_wire = ${say(output.ampacity, 'A')}`,
     ]
-    if (output.fuse !== undefined) lines.push(`fuse = ${stamped(say, output.fuse)}`)
+    if (output.fuse !== undefined) lines.push(words`fuse = ${stamped(say, output.fuse)}`)
     if (output.fuse !== undefined && output.startRatio !== undefined)
       lines.push(
         `I_start / I_fuse = ${say(input.starting, 'A')} / ${stamped(say, output.fuse)} = ${say(output.startRatio, '%')}`,
@@ -541,17 +560,17 @@ export const motorCircuit = defineCalculator({
       elementary.exp(low + ((high - low) * i) / 40),
     )
     return {
-      title: 'Start surge against the fuse',
-      x: { label: 'Current', of: 'current', units: ['A', 'A'], scale: 'log' },
-      y: { label: 'Time', of: 'time', units: ['s', 's'], scale: 'log' },
+      title: words`Start surge against the fuse`,
+      x: { label: words`Current`, of: 'current', units: ['A', 'A'], scale: 'log' },
+      y: { label: words`Time`, of: 'time', units: ['s', 's'], scale: 'log' },
       series: [
         {
-          name: 'may open from here',
+          name: words`may open from here`,
           line: 'solid',
           points: multiples.map((m) => [m * size, shortestOpening(m)] as const),
         },
         {
-          name: 'open by here',
+          name: words`open by here`,
           line: 'dashed',
           points: multiples.map((m) => [m * size, longestOpening(input.style, m)] as const),
         },
@@ -559,19 +578,26 @@ export const motorCircuit = defineCalculator({
       marks: [
         ...(input.starting === undefined
           ? []
-          : [{ x: input.starting, y: input.startingTime, label: 'start', kind: 'point' } as const]),
+          : [
+              {
+                x: input.starting,
+                y: input.startingTime,
+                label: words`start`,
+                kind: 'point',
+              } as const,
+            ]),
         ...(output.ampacity === undefined
           ? []
           : [
               {
                 x: output.ampacity,
                 y: input.startingTime,
-                label: 'wire',
+                label: words`wire`,
                 kind: 'limit-x',
               } as const,
             ]),
       ],
-      caption: 'The start must lie below and left of the solid line.',
+      caption: words`The start must lie below and left of the solid line.`,
     }
   },
   examples: [

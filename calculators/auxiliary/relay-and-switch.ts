@@ -6,6 +6,7 @@
  * wrong way round the diode is a short circuit, and a positive-earth vehicle turns it round.
  */
 import { defineCalculator, type InputValues, type Level } from '../define.ts'
+import { words } from '../../src/words/words.ts'
 
 /** A added to an old switch; common practice. */
 const addedWatch = 1
@@ -19,103 +20,103 @@ const dropStop = 0.4
 const inputs = {
   coils: {
     type: 'list',
-    label: 'Coils',
-    row: 'coil',
-    help: 'Every relay and contactor that the switch now feeds.',
+    label: words`Coils`,
+    row: words`coil`,
+    help: words`Every relay and contactor that the switch now feeds.`,
     rows: [1, 60],
     fields: {
-      name: { type: 'text', label: 'Coil', help: 'Such as pump relay.' },
+      name: { type: 'text', label: words`Coil`, help: words`Such as pump relay.` },
       resistance: {
         type: 'number',
-        label: 'Coil resistance',
+        label: words`Coil resistance`,
         symbol: 'R',
         of: 'resistance',
         units: ['Ω', 'Ω'],
         hard: [0.5, 5000],
         usual: [5, 400],
-        help: 'Between 85 and 86, cold. A diode inside: read it both ways, the higher counts.',
+        help: words`Between 85 and 86, cold. A diode inside: read it both ways, the higher counts.`,
         optional: true,
       },
       current: {
         type: 'number',
-        label: 'Coil current',
+        label: words`Coil current`,
         symbol: 'I',
         of: 'current',
         units: ['A', 'A'],
         hard: [0, 30],
         usual: [0.05, 5],
-        help: 'Instead of the resistance: a contactor with an economiser draws its pull-in current first.',
+        help: words`Instead of the resistance: a contactor with an economiser draws its pull-in current first.`,
         optional: true,
       },
       count: {
         type: 'number',
-        label: 'How many',
+        label: words`How many`,
         symbol: 'n',
         of: 'number',
         units: ['', ''],
         hard: [0, 60],
         usual: [1, 10],
-        help: 'Of the same kind.',
-        assume: { value: 1, because: 'one of each row' },
+        help: words`Of the same kind.`,
+        assume: { value: 1, because: words`one of each row` },
       },
       suppression: {
         type: 'choice',
-        label: 'Suppression',
-        help: 'What catches the spark when the coil is switched off.',
+        label: words`Suppression`,
+        help: words`What catches the spark when the coil is switched off.`,
         options: {
-          resistor: 'resistor, either way round',
-          diode: 'diode, polarity checked',
-          unchecked: 'diode, polarity not checked',
-          reversed: 'diode, wired the wrong way round',
-          none: 'none',
-          unknown: 'not known',
+          resistor: words`resistor, either way round`,
+          diode: words`diode, polarity checked`,
+          unchecked: words`diode, polarity not checked`,
+          reversed: words`diode, wired the wrong way round`,
+          none: words`none`,
+          unknown: words`not known`,
         },
-        assume: { value: 'unknown', because: 'not looked at' },
+        assume: { value: 'unknown', because: words`not looked at` },
       },
     },
   },
   volts: {
     type: 'number',
-    label: 'Supply voltage',
+    label: words`Supply voltage`,
     symbol: 'U',
     of: 'voltage',
     units: ['V', 'V'],
     hard: [5, 32],
     usual: [11, 29],
-    help: 'With the converter charging.',
-    assume: { value: 14.4, because: 'a 12 V system on charge, the high end' },
+    help: words`With the converter charging.`,
+    assume: { value: 14.4, because: words`a 12 V system on charge, the high end` },
   },
   original: {
     type: 'number',
-    label: 'Load that stays on the switch',
+    label: words`Load that stays on the switch`,
     symbol: 'I_0',
     of: 'current',
     units: ['A', 'A'],
     hard: [0, 100],
     usual: [0, 15],
-    help: 'Original loads still fed through it: gauges, wipers, indicators.',
+    help: words`Original loads still fed through it: gauges, wipers, indicators.`,
     optional: true,
   },
   rating: {
     type: 'number',
-    label: 'Rating of the switch',
+    label: words`Rating of the switch`,
     symbol: 'I_s',
     of: 'current',
     units: ['A', 'A'],
     hard: [0.5, 100],
     usual: [3, 30],
-    help: 'For DC, if it is known.',
+    help: words`For DC, if it is known.`,
     optional: true,
   },
   drop: {
     type: 'number',
-    label: 'Drop across the closed switch',
+    label: words`Drop across the closed switch`,
     symbol: 'ΔU',
     of: 'voltage',
     units: ['mV', 'mV'],
     hard: [0, 5000],
     usual: [10, 500],
-    help: 'Measured with everything on, from its feed to its output terminal.',
+    help: words`Measured with everything on, from its feed to its output terminal.`,
     optional: true,
   },
 } as const
@@ -130,61 +131,66 @@ const isGiven = (value: number | undefined) => value !== undefined
 
 export const relayAndSwitch = defineCalculator({
   id: 'relay-and-switch',
-  title: 'Relays on the ignition switch',
+  title: words`Relays on the ignition switch`,
   phase: 'auxiliary',
-  purpose:
-    'What relay and contactor coils add to an old ignition switch, what it then carries, and whether each coil’s spark is caught.',
+  purpose: words`What relay and contactor coils add to an old ignition switch, what it then carries, and whether each coil’s spark is caught.`,
   inputs,
   outputs: {
     added: {
       type: 'number',
-      label: 'Coils add',
+      label: words`Coils add`,
       symbol: 'ΣI',
       of: 'current',
       units: ['A', 'A'],
     },
     total: {
       type: 'number',
-      label: 'The switch carries',
+      label: words`The switch carries`,
       symbol: 'I_t',
       of: 'current',
       units: ['A', 'A'],
     },
     ratingShare: {
       type: 'number',
-      label: 'Share of its rating',
+      label: words`Share of its rating`,
       symbol: 'I_t/I_s',
       of: 'fraction',
       units: ['%', '%'],
     },
     contact: {
       type: 'number',
-      label: 'Resistance of the switch',
+      label: words`Resistance of the switch`,
       symbol: 'R_s',
       of: 'resistance',
       units: ['mΩ', 'mΩ'],
     },
     heat: {
       type: 'number',
-      label: 'Heat in the switch',
+      label: words`Heat in the switch`,
       symbol: 'P_s',
       of: 'power',
       units: ['W', 'W'],
     },
-    heaviest: { type: 'text', label: 'Heaviest' },
+    heaviest: { type: 'text', label: words`Heaviest` },
     table: {
       type: 'table',
-      label: 'Coils',
+      label: words`Coils`,
       columns: {
-        name: { type: 'text', label: 'Coil' },
+        name: { type: 'text', label: words`Coil` },
         current: {
           type: 'number',
-          label: 'Draws',
+          label: words`Draws`,
           symbol: 'n I',
           of: 'current',
           units: ['A', 'A'],
         },
-        power: { type: 'number', label: 'Warms by', symbol: 'P', of: 'power', units: ['W', 'W'] },
+        power: {
+          type: 'number',
+          label: words`Warms by`,
+          symbol: 'P',
+          of: 'power',
+          units: ['W', 'W'],
+        },
       },
     },
   },
@@ -192,16 +198,16 @@ export const relayAndSwitch = defineCalculator({
     String.raw`\sum I = \sum n\,\frac{U}{R}, \qquad I_t = I_0 + \sum I, \qquad R_s = \frac{\Delta U}{I_t}`,
   ],
   validity: [
-    'Cold coils: a warm coil draws up to a fifth less. An economised contactor draws its pull-in current for some tenths of a second and then much less: enter the pull-in current.',
-    'The drop across the switch is what counts in the end: a worn contact of any rating gets hot.',
+    words`Cold coils: a warm coil draws up to a fifth less. An economised contactor draws its pull-in current for some tenths of a second and then much less: enter the pull-in current.`,
+    words`The drop across the switch is what counts in the end: a worn contact of any rating gets hot.`,
   ],
   checks: {
-    added: { title: 'Added to the ignition switch', basis: 'common practice' },
+    added: { title: words`Added to the ignition switch`, basis: 'common practice' },
     switch: {
-      title: 'What the switch stands',
+      title: words`What the switch stands`,
       basis: 'the switch’s own sheet; common practice (80 %; 0.2 and 0.4 V)',
     },
-    suppression: { title: 'Sparks of the coils', basis: 'common practice' },
+    suppression: { title: words`Sparks of the coils`, basis: 'common practice' },
   },
   hazards: ['wiring-fire', 'loss-of-12-volts', 'low-voltage-burns'],
   sources: [
@@ -285,11 +291,11 @@ export const relayAndSwitch = defineCalculator({
         level: addedLevel,
         text:
           added === undefined
-            ? `Neither resistance nor current is given for ${bare.join(', ')}: measure one.`
+            ? words`Neither resistance nor current is given for ${bare.join(', ')}: measure one.`
             : addedLevel === 'pass'
-              ? `The coils add ${A(added)}.`
-              : `The coils add ${A(added)}, most of it “${heaviest}”: let the switch work one small relay and that relay feed the others from a fused supply.`,
-        threshold: 'at most 1 A (watch), 3 A (stop)',
+              ? words`The coils add ${A(added)}.`
+              : words`The coils add ${A(added)}, most of it “${heaviest}”: let the switch work one small relay and that relay feed the others from a fused supply.`,
+        threshold: words`at most 1 A (watch), 3 A (stop)`,
       },
       {
         check: 'switch',
@@ -297,33 +303,33 @@ export const relayAndSwitch = defineCalculator({
         text:
           switchLevel === 'unknown'
             ? rating !== undefined
-              ? 'Its rating is known, what it carries is not: say which load stays on it, or measure the drop across it.'
-              : 'Old switches seldom have a known rating: measure the drop across it with everything on.'
+              ? words`Its rating is known, what it carries is not: say which load stays on it, or measure the drop across it.`
+              : words`Old switches seldom have a known rating: measure the drop across it with everything on.`
             : [
                 ...(byRating === undefined
                   ? []
-                  : [`The switch carries ${A(total)}, ${say(ratingShare, '%', 2)} of its rating.`]),
-                ...(drop === undefined ? [] : [`${say(drop, 'mV', 2)} are lost across it.`]),
+                  : [
+                      words`The switch carries ${A(total)}, ${say(ratingShare, '%', 2)} of its rating.`,
+                    ]),
+                ...(drop === undefined ? [] : [words`${say(drop, 'mV', 2)} are lost across it.`]),
                 ...(switchLevel === 'pass'
                   ? []
-                  : ['Take load off it with a relay, or clean or replace it.']),
+                  : [words`Take load off it with a relay, or clean or replace it.`]),
               ].join(' '),
-        threshold:
-          'at most 80 % of its rating (watch), all of it (stop); 0.2 V across it (watch), 0.4 V (stop)',
+        threshold: words`at most 80 % of its rating (watch), all of it (stop); 0.2 V across it (watch), 0.4 V (stop)`,
       },
       {
         check: 'suppression',
         level: sparkLevel,
         text:
           sparkLevel === 'stop'
-            ? `${reversed.join(', ')}: the diode is a short circuit this way round. Swap 85 and 86; in a positive-earth vehicle the other way.`
+            ? words`${reversed.join(', ')}: the diode is a short circuit this way round. Swap 85 and 86; in a positive-earth vehicle the other way.`
             : sparkLevel === 'unknown'
-              ? `Not known for ${unsure.join(', ')}: look at the symbol on its side, and where there is a diode which of 85 and 86 is plus.`
+              ? words`Not known for ${unsure.join(', ')}: look at the symbol on its side, and where there is a diode which of 85 and 86 is plus.`
               : sparkLevel === 'watch'
-                ? `${none.join(', ')}: nothing catches the spark. It burns the switch’s contacts and upsets electronics; take a type with a resistor, or fit a diode.`
-                : 'Every coil has its spark caught, polarity checked.',
-        threshold:
-          'a resistor or a diode the right way round on every coil (watch); none reversed (stop)',
+                ? words`${none.join(', ')}: nothing catches the spark. It burns the switch’s contacts and upsets electronics; take a type with a resistor, or fit a diode.`
+                : words`Every coil has its spark caught, polarity checked.`,
+        threshold: words`a resistor or a diode the right way round on every coil (watch); none reversed (stop)`,
       },
     ]
   },

@@ -8,6 +8,7 @@
  */
 import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Of the converter's rating; common practice. */
 const sharePass = 0.8
@@ -68,244 +69,253 @@ function lasts(from: Battery, amps: number): number | undefined {
 
 export const twelveVoltBudget = defineCalculator({
   id: 'twelve-volt-budget',
-  title: '12 V budget and reserve',
+  title: words`12 V budget and reserve`,
   phase: 'auxiliary',
-  purpose:
-    'Adds up the 12 V loads of the worst drive, holds them against the DC-DC converter, and works out how long the battery keeps the important ones going without it.',
+  purpose: words`Adds up the 12 V loads of the worst drive, holds them against the DC-DC converter, and works out how long the battery keeps the important ones going without it.`,
   inputs: {
     loads: {
       type: 'list',
-      label: 'Loads',
-      row: 'load',
-      help: 'Everything that is on in a night drive in the rain: lamps, blower, pump, fan, contactor coils, controller.',
+      label: words`Loads`,
+      row: words`load`,
+      help: words`Everything that is on in a night drive in the rain: lamps, blower, pump, fan, contactor coils, controller.`,
       rows: [1, 60],
       fields: {
-        name: { type: 'text', label: 'Load', help: 'What it is.' },
+        name: { type: 'text', label: words`Load`, help: words`What it is.` },
         current: {
           type: 'number',
-          label: 'Current',
+          label: words`Current`,
           symbol: 'I',
           of: 'current',
           units: ['A', 'A'],
           hard: [0, 500],
           usual: [0.01, 60],
-          help: 'While it is on; measured if you can.',
+          help: words`While it is on; measured if you can.`,
           optional: true,
         },
         power: {
           type: 'number',
-          label: 'Power',
+          label: words`Power`,
           symbol: 'P',
           of: 'power',
           units: ['W', 'W'],
           hard: [0, 6000],
           usual: [0.1, 800],
-          help: 'Instead of the current; of two the larger counts.',
+          help: words`Instead of the current; of two the larger counts.`,
           optional: true,
         },
         duty: {
           type: 'number',
-          label: 'On for',
+          label: words`On for`,
           symbol: 'd',
           of: 'fraction',
           units: ['%', '%'],
           hard: [0, 100],
           usual: [1, 100],
-          help: 'Share of the drive.',
-          assume: { value: 100, because: 'on all the time is the worst case' },
+          help: words`Share of the drive.`,
+          assume: { value: 100, because: words`on all the time is the worst case` },
         },
         critical: {
           type: 'choice',
-          label: 'Needed to get home',
-          help: 'Lamps, wipers, contactor, controller, brakes.',
-          options: { yes: 'yes', no: 'no, can be switched off' },
-          assume: { value: 'yes', because: 'a load that is not marked is counted' },
+          label: words`Needed to get home`,
+          help: words`Lamps, wipers, contactor, controller, brakes.`,
+          options: { yes: words`yes`, no: words`no, can be switched off` },
+          assume: { value: 'yes', because: words`a load that is not marked is counted` },
         },
         surge: {
           type: 'number',
-          label: 'Start multiple',
+          label: words`Start multiple`,
           symbol: 's',
           of: 'number',
           units: ['', ''],
           hard: [1, 15],
           usual: [1, 6],
-          help: 'Start current over running current, for motors.',
-          assume: { value: 1, because: 'no start surge is given' },
+          help: words`Start current over running current, for motors.`,
+          assume: { value: 1, because: words`no start surge is given` },
         },
       },
     },
     volts: {
       type: 'number',
-      label: 'Supply voltage',
+      label: words`Supply voltage`,
       symbol: 'U',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [5, 60],
       usual: [12, 29],
-      help: 'With the converter running.',
-      assume: { value: 13.5, because: 'a 12 V system on charge' },
+      help: words`With the converter running.`,
+      assume: { value: 13.5, because: words`a 12 V system on charge` },
     },
     converter: {
       type: 'number',
-      label: 'Converter rating',
+      label: words`Converter rating`,
       symbol: 'I_conv',
       of: 'current',
       units: ['A', 'A'],
       hard: [1, 1000],
       usual: [10, 200],
-      help: 'Continuous output, from its sheet.',
+      help: words`Continuous output, from its sheet.`,
       choice: true,
       optional: true,
     },
     derate: {
       type: 'number',
-      label: 'Converter derating',
+      label: words`Converter derating`,
       symbol: 'k',
       of: 'fraction',
       units: ['%', '%'],
       hard: [10, 100],
       usual: [50, 100],
-      help: 'What its sheet leaves at the temperature where it sits.',
-      assume: { value: 100, because: 'its sheet gives the full rating at this temperature' },
+      help: words`What its sheet leaves at the temperature where it sits.`,
+      assume: { value: 100, because: words`its sheet gives the full rating at this temperature` },
     },
     efficiency: {
       type: 'number',
-      label: 'Converter efficiency',
+      label: words`Converter efficiency`,
       symbol: 'η',
       of: 'fraction',
       units: ['%', '%'],
       hard: [50, 99.5],
       usual: [80, 96],
-      help: 'For what it takes from the traction pack.',
-      assume: { value: 90, because: 'typical of isolated converters' },
+      help: words`For what it takes from the traction pack.`,
+      assume: { value: 90, because: words`typical of isolated converters` },
     },
     battery: {
       type: 'choice',
-      label: '12 V battery',
-      help: 'Without one a failed converter opens the contactor and puts the lamps out.',
-      options: { 'lead-acid': 'lead-acid', lfp: 'lithium iron phosphate', none: 'none' },
+      label: words`12 V battery`,
+      help: words`Without one a failed converter opens the contactor and puts the lamps out.`,
+      options: {
+        'lead-acid': words`lead-acid`,
+        lfp: words`lithium iron phosphate`,
+        none: words`none`,
+      },
       choice: true,
     },
     capacity: {
       type: 'number',
-      label: 'Battery capacity',
+      label: words`Battery capacity`,
       symbol: 'C',
       of: 'charge',
       units: ['Ah', 'Ah'],
       hard: [1, 500],
       usual: [5, 120],
-      help: 'Printed on it.',
+      help: words`Printed on it.`,
       choice: true,
       optional: true,
     },
     ratedTime: {
       type: 'number',
-      label: 'Rated over',
+      label: words`Rated over`,
       symbol: 'H',
       of: 'time',
       units: ['h', 'h'],
       hard: [0.5, 100],
       usual: [5, 20],
-      help: 'The discharge time the capacity is printed for.',
-      assume: { value: 20, because: 'vehicle batteries are rated over 20 hours' },
+      help: words`The discharge time the capacity is printed for.`,
+      assume: { value: 20, because: words`vehicle batteries are rated over 20 hours` },
     },
     usable: {
       type: 'number',
-      label: 'Usable share',
+      label: words`Usable share`,
       symbol: 'u',
       of: 'fraction',
       units: ['%', '%'],
       hard: [10, 100],
       usual: [30, 90],
-      help: 'Age, cold, state of charge and low voltage take the rest.',
+      help: words`Age, cold, state of charge and low voltage take the rest.`,
       assume: {
         value: 50,
-        because: 'common practice for a lead-acid battery that is neither new nor full',
+        because: words`common practice for a lead-acid battery that is neither new nor full`,
       },
     },
     peukert: {
       type: 'number',
-      label: 'Peukert exponent',
+      label: words`Peukert exponent`,
       symbol: 'n',
       of: 'number',
       units: ['', ''],
       hard: [1, 1.6],
       usual: [1.1, 1.3],
-      help: 'Of a lead-acid battery; lithium is taken as 1.',
-      assume: { value: 1.2, because: 'flooded lead-acid batteries lie between 1.15 and 1.25' },
+      help: words`Of a lead-acid battery; lithium is taken as 1.`,
+      assume: { value: 1.2, because: words`flooded lead-acid batteries lie between 1.15 and 1.25` },
     },
   },
   outputs: {
     continuous: {
       type: 'number',
-      label: 'Mean current',
+      label: words`Mean current`,
       symbol: 'I_mean',
       of: 'current',
       units: ['A', 'A'],
     },
     meanPower: {
       type: 'number',
-      label: 'Mean power',
+      label: words`Mean power`,
       symbol: 'P_mean',
       of: 'power',
       units: ['W', 'W'],
     },
     connected: {
       type: 'number',
-      label: 'All on at once',
+      label: words`All on at once`,
       symbol: 'ΣI',
       of: 'current',
       units: ['A', 'A'],
     },
     peak: {
       type: 'number',
-      label: 'Peak current',
+      label: words`Peak current`,
       symbol: 'I_peak',
       of: 'current',
       units: ['A', 'A'],
     },
     converterShare: {
       type: 'number',
-      label: 'Share of the converter',
+      label: words`Share of the converter`,
       symbol: 'I_mean/I_conv',
       of: 'fraction',
       units: ['%', '%'],
     },
     tractionPower: {
       type: 'number',
-      label: 'Taken from the traction pack',
+      label: words`Taken from the traction pack`,
       symbol: 'P_pack',
       of: 'power',
       units: ['W', 'W'],
     },
     critical: {
       type: 'number',
-      label: 'Needed to get home',
+      label: words`Needed to get home`,
       symbol: 'I_crit',
       of: 'current',
       units: ['A', 'A'],
     },
     reserve: {
       type: 'number',
-      label: 'Reserve with the needed loads',
+      label: words`Reserve with the needed loads`,
       symbol: 't_crit',
       of: 'time',
       units: ['min', 'min'],
     },
     reserveAll: {
       type: 'number',
-      label: 'Reserve with all loads',
+      label: words`Reserve with all loads`,
       symbol: 't_all',
       of: 'time',
       units: ['min', 'min'],
     },
     lines: {
       type: 'table',
-      label: 'Loads',
+      label: words`Loads`,
       columns: {
-        name: { type: 'text', label: 'Load' },
-        draw: { type: 'number', label: 'On', symbol: 'I', of: 'current', units: ['A', 'A'] },
-        mean: { type: 'number', label: 'Mean', symbol: 'I d', of: 'current', units: ['A', 'A'] },
+        name: { type: 'text', label: words`Load` },
+        draw: { type: 'number', label: words`On`, symbol: 'I', of: 'current', units: ['A', 'A'] },
+        mean: {
+          type: 'number',
+          label: words`Mean`,
+          symbol: 'I d',
+          of: 'current',
+          units: ['A', 'A'],
+        },
       },
     },
   },
@@ -315,17 +325,17 @@ export const twelveVoltBudget = defineCalculator({
     't = u\\,H\\left(\\frac{C}{I\\,H}\\right)^n',
   ],
   validity: [
-    'Currents are taken at the supply voltage; on battery alone lamps draw less and electronics a little more.',
-    'Peukert’s law holds for lead-acid batteries near room temperature; below freezing expect half.',
-    'Below the rated current the plain charge counts: a battery never gives more than is printed.',
-    'The peak has every load on and the one largest start on top.',
+    words`Currents are taken at the supply voltage; on battery alone lamps draw less and electronics a little more.`,
+    words`Peukert’s law holds for lead-acid batteries near room temperature; below freezing expect half.`,
+    words`Below the rated current the plain charge counts: a battery never gives more than is printed.`,
+    words`The peak has every load on and the one largest start on top.`,
   ],
   checks: {
-    loads: { title: 'Every load has a draw', basis: 'common practice' },
-    converter: { title: 'Converter', basis: 'common practice' },
-    peak: { title: 'Peak', basis: 'common practice' },
-    battery: { title: 'A 12 V battery is fitted', basis: 'common practice' },
-    reserve: { title: 'Reserve without the converter', basis: 'common practice' },
+    loads: { title: words`Every load has a draw`, basis: 'common practice' },
+    converter: { title: words`Converter`, basis: 'common practice' },
+    peak: { title: words`Peak`, basis: 'common practice' },
+    battery: { title: words`A 12 V battery is fitted`, basis: 'common practice' },
+    reserve: { title: words`Reserve without the converter`, basis: 'common practice' },
   },
   hazards: ['loss-of-12-volts', 'wiring-fire', 'low-voltage-burns'],
   sources: [
@@ -366,79 +376,86 @@ export const twelveVoltBudget = defineCalculator({
       bare.length === 0
         ? {
             level: 'pass',
-            text: 'Every load has a current or a power.',
+            text: words`Every load has a current or a power.`,
           }
         : {
             level: 'unknown',
-            text: `No current or power is given for ${bare.map((load) => load.name).join(', ')}: measure it.`,
+            text: words`No current or power is given for ${bare.map((load) => load.name).join(', ')}: measure it.`,
           }
     const converter = (): Said => {
       if (output.converterShare === undefined)
-        return { level: 'unknown', text: 'The converter’s rating or a load is missing.' }
-      const words = `The loads take ${say(output.continuous, 'A')}, ${say(output.converterShare, '%', 3)} of the converter`
-      if (output.converterShare <= sharePass) return { level: 'pass', text: `${words}.` }
+        return { level: 'unknown', text: words`The converter’s rating or a load is missing.` }
+      const fact = words`The loads take ${say(output.continuous, 'A')}, ${say(output.converterShare, '%', 3)} of the converter`
+      if (output.converterShare <= sharePass) return { level: 'pass', text: `${fact}.` }
       return output.converterShare <= 1
-        ? { level: 'watch', text: `${words}: nothing is left for a hot day or the next load.` }
+        ? { level: 'watch', text: words`${fact}: nothing is left for a hot day or the next load.` }
         : {
             level: 'stop',
-            text: `${words}: the battery runs flat while driving. Fit a larger one or shed loads.`,
+            text: words`${fact}: the battery runs flat while driving. Fit a larger one or shed loads.`,
           }
     }
     const peak = (): Said => {
       if (output.peak === undefined || input.converter === undefined)
-        return { level: 'unknown', text: 'The converter’s rating or a load is missing.' }
+        return { level: 'unknown', text: words`The converter’s rating or a load is missing.` }
       const limit = input.converter * input.derate
-      const words = `The peak is ${say(output.peak, 'A')}, the converter gives ${say(limit, 'A')}`
-      if (output.peak <= limit) return { level: 'pass', text: `${words}.` }
+      const fact = words`The peak is ${say(output.peak, 'A')}, the converter gives ${say(limit, 'A')}`
+      if (output.peak <= limit) return { level: 'pass', text: `${fact}.` }
       return input.battery === 'none'
         ? {
             level: 'stop',
-            text: `${words} and there is no battery to help: the voltage collapses.`,
+            text: words`${fact} and there is no battery to help: the voltage collapses.`,
           }
-        : { level: 'watch', text: `${words}: the battery has to help for that time.` }
+        : { level: 'watch', text: words`${fact}: the battery has to help for that time.` }
     }
     const battery = (): Said =>
       input.battery === 'none'
         ? {
             level: 'stop',
-            text: 'There is no 12 V battery: a failed converter opens the contactor and puts the lamps out at once. Fit one.',
+            text: words`There is no 12 V battery: a failed converter opens the contactor and puts the lamps out at once. Fit one.`,
           }
         : input.capacity === undefined
-          ? { level: 'unknown', text: 'The battery’s capacity is not given.' }
-          : { level: 'pass', text: `A ${say(input.capacity, 'Ah', 2)} battery is fitted.` }
+          ? { level: 'unknown', text: words`The battery’s capacity is not given.` }
+          : { level: 'pass', text: words`A ${say(input.capacity, 'Ah', 2)} battery is fitted.` }
     const reserve = (): Said => {
       if (input.battery === 'none')
-        return { level: 'stop', text: 'Without a battery there is no reserve at all.' }
+        return { level: 'stop', text: words`Without a battery there is no reserve at all.` }
       if (output.critical === 0)
         return {
           level: 'unknown',
-          text: 'No load is marked as needed to get home: mark lamps, wipers and contactor.',
+          text: words`No load is marked as needed to get home: mark lamps, wipers and contactor.`,
         }
       if (output.reserve === undefined)
         return {
           level: 'unknown',
-          text: 'The reserve is not known: a load or the battery’s capacity is missing.',
+          text: words`The reserve is not known: a load or the battery’s capacity is missing.`,
         }
-      const words = `With the converter dead the needed loads last ${say(output.reserve, 'min', 2)}, all of them ${say(output.reserveAll, 'min', 2)}`
-      if (output.reserve >= reservePass) return { level: 'pass', text: `${words}.` }
+      const fact = words`With the converter dead the needed loads last ${say(output.reserve, 'min', 2)}, all of them ${say(output.reserveAll, 'min', 2)}`
+      if (output.reserve >= reservePass) return { level: 'pass', text: `${fact}.` }
       return output.reserve >= reserveStop
-        ? { level: 'watch', text: `${words}: fit a larger battery or a warning that comes early.` }
-        : { level: 'stop', text: `${words}: fit a larger battery.` }
+        ? {
+            level: 'watch',
+            text: words`${fact}: fit a larger battery or a warning that comes early.`,
+          }
+        : { level: 'stop', text: words`${fact}: fit a larger battery.` }
     }
     return [
-      { check: 'loads', ...loads(), threshold: 'a current or a power for each (else cannot tell)' },
+      {
+        check: 'loads',
+        ...loads(),
+        threshold: words`a current or a power for each (else cannot tell)`,
+      },
       {
         check: 'converter',
         ...converter(),
-        threshold: 'at most 80 % of the converter (watch), 100 % (stop)',
+        threshold: words`at most 80 % of the converter (watch), 100 % (stop)`,
       },
       {
         check: 'peak',
         ...peak(),
-        threshold: 'at most the converter’s rating (watch; stop without a battery)',
+        threshold: words`at most the converter’s rating (watch; stop without a battery)`,
       },
-      { check: 'battery', ...battery(), threshold: 'fitted (stop)' },
-      { check: 'reserve', ...reserve(), threshold: 'at least 30 min (watch), 15 min (stop)' },
+      { check: 'battery', ...battery(), threshold: words`fitted (stop)` },
+      { check: 'reserve', ...reserve(), threshold: words`at least 30 min (watch), 15 min (stop)` },
     ]
   },
   working(input, output, say) {
@@ -448,7 +465,7 @@ export const twelveVoltBudget = defineCalculator({
     ]
     if (output.converterShare !== undefined)
       lines.push(
-        `share = ${say(output.continuous, 'A')} / (${say(input.converter, 'A')} × ${say(input.derate, '%', 3)}) = ${say(output.converterShare, '%', 3)}`,
+        words`share = ${say(output.continuous, 'A')} / (${say(input.converter, 'A')} × ${say(input.derate, '%', 3)}) = ${say(output.converterShare, '%', 3)}`,
       )
     if (output.reserve !== undefined)
       lines.push(

@@ -18,6 +18,7 @@ import {
 } from '../coolant.ts'
 import { strengthFreezingAt } from '../coolant-strength.ts'
 import { defineCalculator, type Level } from '../define.ts'
+import { words } from '../../src/words/words.ts'
 
 const weakest = 0.25
 const usual = [0.4, 0.5] as const
@@ -46,13 +47,11 @@ interface Plan {
 }
 
 const problems = {
-  'no aim': 'Give the strength wanted, or the freezing point wanted.',
-  'no mix': 'No mix up to 60 % freezes at the temperature wanted.',
-  'unknown rest':
-    'Say how strong the coolant in the loop is and whether by volume or by mass, or drain it all and leave its amount out.',
-  overfull: 'More coolant is given as being in the loop than the loop holds.',
-  'too thin':
-    'This concentrate is not stronger than the mix wanted: it cannot be reached. Use neat antifreeze.',
+  'no aim': words`Give the strength wanted, or the freezing point wanted.`,
+  'no mix': words`No mix up to 60 % freezes at the temperature wanted.`,
+  'unknown rest': words`Say how strong the coolant in the loop is and whether by volume or by mass, or drain it all and leave its amount out.`,
+  overfull: words`More coolant is given as being in the loop than the loop holds.`,
+  'too thin': words`This concentrate is not stronger than the mix wanted: it cannot be reached. Use neat antifreeze.`,
 } as const
 type Problem = keyof typeof problems
 
@@ -87,10 +86,10 @@ function planOf(input: MixInput): Plan | Problem {
   return plan(drain, room + drain)
 }
 
+const additions = { concentrate: words`concentrate`, water: words`water` }
+
 /** What brings the coolant in the loop to strength when nothing is drained and there is room. */
-function additionOf(
-  input: MixInput,
-): { what: 'concentrate' | 'water'; volume: number } | undefined {
+function additionOf(input: MixInput): { what: keyof typeof additions; volume: number } | undefined {
   const { amount = 0, strength } = input
   const goal = aim(input)
   const left = rest(input)
@@ -109,227 +108,226 @@ function mixOf(input: MixInput): Coolant | undefined {
 }
 
 const families = {
-  inorganic: 'silicate or other inorganic (about 2 years)',
-  'organic-acid': 'organic acid (about 5 years)',
+  inorganic: words`silicate or other inorganic (about 2 years)`,
+  'organic-acid': words`organic acid (about 5 years)`,
   hybrid: 'hybrid',
 }
 
 export const coolantMix = defineCalculator({
   id: 'coolant-mix',
-  title: 'Coolant mix',
+  title: words`Coolant mix`,
   phase: 'cooling',
-  purpose:
-    'How much antifreeze and water to put in, for an empty loop or one that is filled already, and when the mix freezes.',
+  purpose: words`How much antifreeze and water to put in, for an empty loop or one that is filled already, and when the mix freezes.`,
   inputs: {
     volume: {
       type: 'number',
-      label: 'Loop volume',
+      label: words`Loop volume`,
       symbol: 'V',
       of: 'volume',
       units: ['L', 'qt'],
       hard: [0.5, 30],
       usual: [1.5, 12],
-      help: 'Hoses, parts and tank to its mark.',
+      help: words`Hoses, parts and tank to its mark.`,
     },
     coolant: {
       type: 'choice',
-      label: 'Glycol',
-      help: 'The glycol, not its colour: the sheet names it.',
+      label: words`Glycol`,
+      help: words`The glycol, not its colour: the sheet names it.`,
       options: {
-        'ethylene-glycol': 'ethylene glycol',
-        'propylene-glycol': 'propylene glycol',
+        'ethylene-glycol': words`ethylene glycol`,
+        'propylene-glycol': words`propylene glycol`,
       },
       choice: true,
     },
     wanted: {
       type: 'number',
-      label: 'Strength wanted, by volume',
+      label: words`Strength wanted, by volume`,
       symbol: 'x_w',
       of: 'fraction',
       units: ['%', '%'],
       hard: [5, 100],
       usual: [25, 60],
-      help: 'Usually 40 to 50 %; left out, it is worked from the freezing point.',
+      help: words`Usually 40 to 50 %; left out, it is worked from the freezing point.`,
       choice: true,
       optional: true,
     },
     target: {
       type: 'number',
-      label: 'Freezing point wanted',
+      label: words`Freezing point wanted`,
       symbol: 'T_w',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-50, 0],
       usual: [-45, -10],
-      help: 'Used when no strength is given.',
+      help: words`Used when no strength is given.`,
       choice: true,
       optional: true,
     },
     coldest: {
       type: 'number',
-      label: 'Coldest to be expected',
+      label: words`Coldest to be expected`,
       symbol: 'T_c',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-50, 30],
       usual: [-35, 10],
-      help: 'Where the vehicle stands overnight.',
+      help: words`Where the vehicle stands overnight.`,
       optional: true,
     },
     strength: {
       type: 'number',
-      label: 'Glycol in the concentrate, by volume',
+      label: words`Glycol in the concentrate, by volume`,
       symbol: 's',
       of: 'fraction',
       units: ['%', '%'],
       hard: [30, 100],
       usual: [45, 100],
-      help: 'Neat antifreeze about 95 %; ready-mixed about 50 %.',
-      assume: { value: 95, because: 'neat antifreeze holds about 5 % water and inhibitors' },
+      help: words`Neat antifreeze about 95 %; ready-mixed about 50 %.`,
+      assume: { value: 95, because: words`neat antifreeze holds about 5 % water and inhibitors` },
     },
     amount: {
       type: 'number',
-      label: 'Coolant already in the loop',
+      label: words`Coolant already in the loop`,
       symbol: 'A',
       of: 'volume',
       units: ['L', 'qt'],
       hard: [0, 30],
       usual: [0, 12],
-      help: 'What is left in it now; left out for an empty loop.',
+      help: words`What is left in it now; left out for an empty loop.`,
       optional: true,
     },
     existing: {
       type: 'number',
-      label: 'Its strength',
+      label: words`Its strength`,
       symbol: 'x_1',
       of: 'fraction',
       units: ['%', '%'],
       hard: [0, 100],
       usual: [0, 60],
-      help: 'By hydrometer or refractometer; 0 for water.',
+      help: words`By hydrometer or refractometer; 0 for water.`,
       optional: true,
     },
     existingBasis: {
       type: 'choice',
-      label: 'Its strength is',
-      help: 'Hydrometers go by volume.',
-      options: { volume: 'by volume', mass: 'by mass' },
+      label: words`Its strength is`,
+      help: words`Hydrometers go by volume.`,
+      options: { volume: words`by volume`, mass: words`by mass` },
       optional: true,
     },
     family: {
       type: 'choice',
-      label: 'Inhibitor family of the new coolant',
-      help: 'On the sheet; colours prove nothing.',
+      label: words`Inhibitor family of the new coolant`,
+      help: words`On the sheet; colours prove nothing.`,
       options: families,
       choice: true,
       optional: true,
     },
     existingFamily: {
       type: 'choice',
-      label: 'Family of what is in the loop',
-      help: 'As for the new one.',
+      label: words`Family of what is in the loop`,
+      help: words`As for the new one.`,
       options: {
         ...families,
-        water: 'plain water',
-        'other-glycol': 'the other glycol',
-        unknown: 'unknown',
+        water: words`plain water`,
+        'other-glycol': words`the other glycol`,
+        unknown: words`unknown`,
       },
       optional: true,
     },
     waterQuality: {
       type: 'choice',
-      label: 'Water',
-      help: 'What the concentrate is thinned with.',
+      label: words`Water`,
+      help: words`What the concentrate is thinned with.`,
       options: {
-        distilled: 'distilled',
-        deionised: 'deionised',
-        tested: 'tap, tested: chloride under 40, sulphate under 100, hardness under 170 mg/L',
-        tap: 'tap, not tested',
-        unknown: 'unknown',
+        distilled: words`distilled`,
+        deionised: words`deionised`,
+        tested: words`tap, tested: chloride under 40, sulphate under 100, hardness under 170 mg/L`,
+        tap: words`tap, not tested`,
+        unknown: words`unknown`,
       },
       choice: true,
       optional: true,
     },
     temperature: {
       type: 'number',
-      label: 'Working temperature',
+      label: words`Working temperature`,
       symbol: 'T',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-30, 100],
       usual: [20, 70],
-      help: 'Where thickness and specific heat are compared with water.',
-      assume: { value: 50, because: 'a warm loop' },
+      help: words`Where thickness and specific heat are compared with water.`,
+      assume: { value: 50, because: words`a warm loop` },
     },
   },
   outputs: {
     concentrate: {
       type: 'number',
-      label: 'Concentrate to add',
+      label: words`Concentrate to add`,
       symbol: 'V_s',
       of: 'volume',
       units: ['L', 'qt'],
     },
     water: {
       type: 'number',
-      label: 'Water to add',
+      label: words`Water to add`,
       symbol: 'V_0',
       of: 'volume',
       units: ['L', 'qt'],
     },
     drain: {
       type: 'number',
-      label: 'To drain first',
+      label: words`To drain first`,
       symbol: 'V_1',
       of: 'volume',
       units: ['L', 'qt'],
     },
     addOnly: {
       type: 'number',
-      label: 'To add if nothing is drained',
+      label: words`To add if nothing is drained`,
       symbol: 'V_a',
       of: 'volume',
       units: ['L', 'qt'],
     },
-    addWhat: { type: 'text', label: 'Of what' },
+    addWhat: { type: 'text', label: words`Of what` },
     concentration: {
       type: 'number',
-      label: 'Strength by volume',
+      label: words`Strength by volume`,
       symbol: 'x',
       of: 'fraction',
       units: ['%', '%'],
     },
     massConcentration: {
       type: 'number',
-      label: 'Strength by mass',
+      label: words`Strength by mass`,
       symbol: 'w',
       of: 'fraction',
       units: ['%', '%'],
     },
     freezing: {
       type: 'number',
-      label: 'Freezes at',
+      label: words`Freezes at`,
       symbol: 'T_f',
       of: 'temperature',
       units: ['°C', '°F'],
     },
     viscosity: {
       type: 'number',
-      label: 'Viscosity, warm',
+      label: words`Viscosity, warm`,
       symbol: 'μ',
       of: 'viscosity',
       units: ['mPa·s', 'cP'],
     },
     viscosityRatio: {
       type: 'number',
-      label: 'Times as thick as water',
+      label: words`Times as thick as water`,
       symbol: 'μ/μ_0',
       of: 'number',
       units: ['', ''],
     },
     specificHeatRatio: {
       type: 'number',
-      label: 'Specific heat against water',
+      label: words`Specific heat against water`,
       symbol: 'c/c_0',
       of: 'fraction',
       units: ['%', '%'],
@@ -342,19 +340,19 @@ export const coolantMix = defineCalculator({
     String.raw`V_a = \frac{A\,(x - x_1)}{s - x}`,
   ],
   validity: [
-    'Volumes are added as if mixing lost nothing (it loses under 1 %), and what is drained is as strong as the rest.',
-    'Freezing points are those of the ASHRAE 2001 tables, up to 60 % by volume; other tables differ by up to 2.5 K. A used coolant may freeze as new and protect nothing: its inhibitors age.',
+    words`Volumes are added as if mixing lost nothing (it loses under 1 %), and what is drained is as strong as the rest.`,
+    words`Freezing points are those of the ASHRAE 2001 tables, up to 60 % by volume; other tables differ by up to 2.5 K. A used coolant may freeze as new and protect nothing: its inhibitors age.`,
   ],
   checks: {
-    amounts: { title: 'Amounts', basis: 'model: volumes add' },
+    amounts: { title: words`Amounts`, basis: 'model: volumes add' },
     strength: {
-      title: 'Strength of the mix',
+      title: words`Strength of the mix`,
       basis: "published: heat-transfer fluid makers' notes (25 %), a machinery manual (40 to 60 %)",
     },
-    freeze: { title: 'Frost', basis: 'common practice' },
-    families: { title: 'Mixing families', basis: 'common practice' },
+    freeze: { title: words`Frost`, basis: 'common practice' },
+    families: { title: words`Mixing families`, basis: 'common practice' },
     water: {
-      title: 'Water',
+      title: words`Water`,
       basis: 'published: TM 5-3895-383-24, table 15, chloride 40, sulphate 100, hardness 170 mg/L',
     },
   },
@@ -395,7 +393,7 @@ export const coolantMix = defineCalculator({
       water: made?.water,
       drain: made?.drain,
       addOnly: addition?.volume,
-      addWhat: addition?.what,
+      addWhat: addition && additions[addition.what],
       concentration: mix?.strength,
       massConcentration: mix && massFraction(mix),
       freezing: mix && freezingPoint(mix),
@@ -444,9 +442,9 @@ export const coolantMix = defineCalculator({
           typeof plan === 'string'
             ? problems[plan]
             : amount === 0
-              ? `${say(plan.concentrate, 'L')} concentrate and ${say(plan.water, 'L')} water fill the loop.`
-              : `Drain ${say(plan.drain, 'L')}, then add ${say(plan.concentrate, 'L')} concentrate and ${say(plan.water, 'L')} water.`,
-        threshold: `the loop’s ${say(volume, 'L')}`,
+              ? words`${say(plan.concentrate, 'L')} concentrate and ${say(plan.water, 'L')} water fill the loop.`
+              : words`Drain ${say(plan.drain, 'L')}, then add ${say(plan.concentrate, 'L')} concentrate and ${say(plan.water, 'L')} water.`,
+        threshold: words`the loop’s ${say(volume, 'L')}`,
       },
       { check: 'strength', ...strengthFinding(concentration, (x) => say(x, '%')) },
       {
@@ -461,35 +459,37 @@ export const coolantMix = defineCalculator({
                 : 'pass',
         text:
           margin === undefined
-            ? 'Frost cannot be judged: it needs the mix and the coldest temperature to be expected.'
+            ? words`Frost cannot be judged: it needs the mix and the coldest temperature to be expected.`
             : margin < freezeMargin
-              ? `The mix freezes at ${say(freezing, '°C')} and ${say(coldest, '°C')} is expected: make it stronger.`
-              : `The mix freezes at ${say(freezing, '°C')}, ${say(margin, 'K')} below the coldest expected.`,
-        threshold: `at least ${say(freezeMargin, 'K', 1)} below the coldest; stop above it`,
+              ? words`The mix freezes at ${say(freezing, '°C')} and ${say(coldest, '°C')} is expected: make it stronger.`
+              : words`The mix freezes at ${say(freezing, '°C')}, ${say(margin, 'K')} below the coldest expected.`,
+        threshold: words`at least ${say(freezeMargin, 'K', 1)} below the coldest; stop above it`,
       },
       {
         check: 'families',
         level: familyLevel,
         text:
           familyLevel === 'stop'
-            ? `${bad ? 'Two glycols' : 'Two inhibitor families'} in one loop gel, or protect nothing: drain all of it and flush before filling.`
+            ? bad
+              ? words`Two glycols in one loop gel, or protect nothing: drain all of it and flush before filling.`
+              : words`Two inhibitor families in one loop gel, or protect nothing: drain all of it and flush before filling.`
             : familyLevel === 'unknown'
-              ? 'What is in the loop may not suit the new coolant: find out both families, or drain all of it and flush.'
-              : 'No two families meet. Label the tank with kind, strength and date.',
-        threshold: 'one family in the loop',
+              ? words`What is in the loop may not suit the new coolant: find out both families, or drain all of it and flush.`
+              : words`No two families meet. Label the tank with kind, strength and date.`,
+        threshold: words`one family in the loop`,
       },
       {
         check: 'water',
         level: waterLevel,
         text:
           waterLevel === 'watch'
-            ? 'Untested tap water can pit aluminium: use distilled or deionised water, or have it tested.'
+            ? words`Untested tap water can pit aluminium: use distilled or deionised water, or have it tested.`
             : waterLevel === 'unknown'
-              ? 'Say which water is used; distilled or deionised is the usual choice.'
+              ? words`Say which water is used; distilled or deionised is the usual choice.`
               : water === 0
-                ? 'No water is added.'
-                : 'This water suits aluminium.',
-        threshold: 'chloride under 40, sulphate under 100, hardness under 170 mg/L',
+                ? words`No water is added.`
+                : words`This water suits aluminium.`,
+        threshold: words`chloride under 40, sulphate under 100, hardness under 170 mg/L`,
       },
     ]
   },
@@ -501,21 +501,23 @@ export const coolantMix = defineCalculator({
     const left = amount === 0 ? 0 : rest(input)
     return [
       wanted === undefined
-        ? `A freezing point of ${say(target, '°C')} takes x = ${say(concentration, '%')} by volume`
-        : `x = ${say(wanted, '%')} by volume freezes at ${say(freezing, '°C')}`,
-      `By mass: ${say(output.massConcentration, '%')}`,
+        ? words`A freezing point of ${say(target, '°C')} takes x = ${say(concentration, '%')} by volume`
+        : words`x = ${say(wanted, '%')} by volume freezes at ${say(freezing, '°C')}`,
+      words`By mass: ${say(output.massConcentration, '%')}`,
       ...(amount === 0
         ? []
         : [
-            `In the loop: A = ${say(amount, 'L')} at x_1 = ${say(left, '%')} by volume`,
+            words`In the loop: A = ${say(amount, 'L')} at x_1 = ${say(left, '%')} by volume`,
             `V_1 = ${say(drain, 'L')}`,
           ]),
       `V_s = (V x − (A − V_1) x_1) / s = (${say(volume, 'L')} × ${say(concentration, '%')} − ${say(drain === undefined ? undefined : amount - drain, 'L')} × ${say(left, '%')}) / ${say(strength, '%')} = ${say(concentrate, 'L')}`,
       `V_0 = V − (A − V_1) − V_s = ${say(water, 'L')}`,
       ...(amount === 0 || addWhat === undefined
         ? []
-        : [`Without draining: V_a = ${say(addOnly, 'L')} of ${addWhat}, if there is room for it`]),
-      `At ${say(temperature, '°C')}: μ = ${say(output.viscosity, 'mPa·s')}, ${say(output.viscosityRatio, '')} times water’s; c = ${say(output.specificHeatRatio, '%')} of water’s${mix && output.viscosity !== undefined ? ` (${propertySource(mix)})` : ''}`,
+        : [
+            words`Without draining: V_a = ${say(addOnly, 'L')} of ${addWhat}, if there is room for it`,
+          ]),
+      `${words`At ${say(temperature, '°C')}: μ = ${say(output.viscosity, 'mPa·s')}, ${say(output.viscosityRatio, '')} times water’s; c = ${say(output.specificHeatRatio, '%')} of water’s`}${mix && output.viscosity !== undefined ? ` (${propertySource(mix)})` : ''}`,
     ]
   },
 
@@ -628,24 +630,25 @@ function strengthFinding(
   x: number | undefined,
   write: (x: number) => string,
 ): { level: Level; text: string; threshold: string } {
-  const threshold = '40 to 50 % by volume; stop below 25 % and above 60 %'
-  if (x === undefined) return { level: 'unknown', text: 'The strength cannot be told.', threshold }
-  const shown = `${write(x)} by volume`
+  const threshold = words`40 to 50 % by volume; stop below 25 % and above 60 %`
+  if (x === undefined)
+    return { level: 'unknown', text: words`The strength cannot be told.`, threshold }
+  const shown = words`${write(x)} by volume`
   if (x < weakest) {
-    const text = `${shown} is too thin: its inhibitors no longer protect and bacteria feed on it. Use at least 25 %.`
+    const text = words`${shown} is too thin: its inhibitors no longer protect and bacteria feed on it. Use at least 25 %.`
     return { level: 'stop', text, threshold }
   }
   if (x > strongest) {
-    const text = `${shown} is too strong: it carries less heat and frost protection falls again. Use at most 60 %.`
+    const text = words`${shown} is too strong: it carries less heat and frost protection falls again. Use at most 60 %.`
     return { level: 'stop', text, threshold }
   }
   if (x < usual[0] - slack) {
-    const text = `${shown} is thin for frost and for its inhibitors: 40 to 50 % is usual.`
+    const text = words`${shown} is thin for frost and for its inhibitors: 40 to 50 % is usual.`
     return { level: 'watch', text, threshold }
   }
   if (x > usual[1] + slack) {
-    const text = `${shown} is thick and carries less heat: 40 to 50 % is usual unless the frost demands it.`
+    const text = words`${shown} is thick and carries less heat: 40 to 50 % is usual unless the frost demands it.`
     return { level: 'watch', text, threshold }
   }
-  return { level: 'pass', text: `${shown} is usual.`, threshold }
+  return { level: 'pass', text: words`${shown} is usual.`, threshold }
 }

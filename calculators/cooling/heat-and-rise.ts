@@ -8,6 +8,7 @@
 import { coolantFields, coolantFinding, coolantOf } from '../coolant-fields.ts'
 import { propertiesOf, propertySource, volumeFraction } from '../coolant.ts'
 import { defineCalculator, type Level } from '../define.ts'
+import { words } from '../../src/words/words.ts'
 
 const riseWatch = 5
 const riseStop = 10
@@ -29,152 +30,151 @@ function ownLoss({ power, efficiency, loss }: HeatInput): number | undefined {
 
 export const heatAndRise = defineCalculator({
   id: 'heat-and-rise',
-  title: 'Heat and coolant rise',
+  title: words`Heat and coolant rise`,
   phase: 'cooling',
-  purpose:
-    'How much heat a controller, motor or charger puts into the coolant, and how much warmer the coolant gets on the way through.',
+  purpose: words`How much heat a controller, motor or charger puts into the coolant, and how much warmer the coolant gets on the way through.`,
   inputs: {
     power: {
       type: 'number',
-      label: 'Power going in',
+      label: words`Power going in`,
       symbol: 'P',
       of: 'power',
       units: ['kW', 'hp'],
       hard: [0.5, 250],
       usual: [5, 60],
-      help: 'Electrical power into the part, in the worst case: the slow laden hill.',
+      help: words`Electrical power into the part, in the worst case: the slow laden hill.`,
       optional: true,
     },
     efficiency: {
       type: 'number',
-      label: 'Efficiency',
+      label: words`Efficiency`,
       symbol: 'η',
       of: 'fraction',
       units: ['%', '%'],
       hard: [70, 99.5],
       usual: [85, 98],
-      help: 'Controller 95 to 98 %, motor with controller 85 to 92 %.',
+      help: words`Controller 95 to 98 %, motor with controller 85 to 92 %.`,
       optional: true,
     },
     loss: {
       type: 'number',
-      label: 'Heat it loses',
+      label: words`Heat it loses`,
       symbol: 'Q_1',
       of: 'power',
       units: ['W', 'BTU/h'],
       hard: [20, 75_000],
       usual: [100, 10_000],
-      help: 'If the sheet states the loss; it is then used instead of power and efficiency.',
+      help: words`If the sheet states the loss; it is then used instead of power and efficiency.`,
       optional: true,
     },
     others: {
       type: 'list',
-      label: 'Other parts on the loop',
-      row: 'part',
-      help: 'What else heats the same coolant at the same time.',
+      label: words`Other parts on the loop`,
+      row: words`part`,
+      help: words`What else heats the same coolant at the same time.`,
       rows: [1, 20],
       optional: true,
       fields: {
-        name: { type: 'text', label: 'Part', help: 'What it is.' },
+        name: { type: 'text', label: words`Part`, help: words`What it is.` },
         loss: {
           type: 'number',
-          label: 'Heat',
+          label: words`Heat`,
           symbol: 'Q_i',
           of: 'power',
           units: ['W', 'BTU/h'],
           hard: [0, 75_000],
           usual: [20, 10_000],
-          help: 'What it puts into the coolant.',
+          help: words`What it puts into the coolant.`,
         },
       },
     },
     duty: {
       type: 'number',
-      label: 'Duty',
+      label: words`Duty`,
       symbol: 'D',
       of: 'fraction',
       units: ['%', '%'],
       hard: [0, 100],
       usual: [10, 100],
-      help: 'Share of the time at this heat; only the mean heat depends on it.',
-      assume: { value: 100, because: 'the worst case: it never rests' },
+      help: words`Share of the time at this heat; only the mean heat depends on it.`,
+      assume: { value: 100, because: words`the worst case: it never rests` },
     },
     flow: {
       type: 'number',
-      label: 'Coolant flow',
+      label: words`Coolant flow`,
       symbol: 'V̇',
       of: 'flow',
       units: ['L/min', 'gal/min'],
       hard: [0.5, 60],
       usual: [4, 20],
-      help: 'What really flows: a bucket test or the pump-and-loop result, not the figure on the box.',
+      help: words`What really flows: a bucket test or the pump-and-loop result, not the figure on the box.`,
     },
     ...coolantFields,
     temperature: {
       type: 'number',
-      label: 'Coolant temperature',
+      label: words`Coolant temperature`,
       symbol: 'T',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-30, 90],
       usual: [10, 65],
-      help: 'Where the density and specific heat are taken.',
+      help: words`Where the density and specific heat are taken.`,
     },
     minimumFlow: {
       type: 'number',
-      label: 'Least flow the sheet asks for',
+      label: words`Least flow the sheet asks for`,
       symbol: 'V̇_min',
       of: 'flow',
       units: ['L/min', 'gal/min'],
       hard: [0.1, 60],
       usual: [2, 20],
-      help: 'From the sheet of the cold plate or controller.',
+      help: words`From the sheet of the cold plate or controller.`,
       optional: true,
     },
     peakTime: {
       type: 'number',
-      label: 'Length of the peak',
+      label: words`Length of the peak`,
       symbol: 't',
       of: 'time',
       units: ['s', 's'],
       hard: [1, 7200],
       usual: [5, 1800],
-      help: 'For the energy of one peak.',
+      help: words`For the energy of one peak.`,
       optional: true,
     },
   },
   outputs: {
     heat: {
       type: 'number',
-      label: 'Heat into the coolant',
+      label: words`Heat into the coolant`,
       symbol: 'Q',
       of: 'power',
       units: ['W', 'BTU/h'],
     },
     meanHeat: {
       type: 'number',
-      label: 'Heat, mean over time',
+      label: words`Heat, mean over time`,
       symbol: 'Q_m',
       of: 'power',
       units: ['W', 'BTU/h'],
     },
     rise: {
       type: 'number',
-      label: 'Coolant rise',
+      label: words`Coolant rise`,
       symbol: 'ΔT',
       of: 'temperatureDifference',
       units: ['K', 'Δ°F'],
     },
     capacityRate: {
       type: 'number',
-      label: 'Heat capacity rate',
+      label: words`Heat capacity rate`,
       symbol: 'C',
       of: 'thermalConductance',
       units: ['W/K', 'BTU/(h·Δ°F)'],
     },
     energy: {
       type: 'number',
-      label: 'Energy of the peak',
+      label: words`Energy of the peak`,
       symbol: 'E',
       of: 'energy',
       units: ['kJ', 'BTU'],
@@ -187,18 +187,18 @@ export const heatAndRise = defineCalculator({
     String.raw`E = Q\,t`,
   ],
   validity: [
-    'Steady heat and one stream of coolant. Power is what goes in; a shaft power must first be divided by the efficiency.',
-    'Density and specific heat are taken at one temperature, between freezing (not below −35 °C) and 100 °C, up to 60 % glycol; outside, there is no result. Published tables differ by up to 4 %.',
+    words`Steady heat and one stream of coolant. Power is what goes in; a shaft power must first be divided by the efficiency.`,
+    words`Density and specific heat are taken at one temperature, between freezing (not below −35 °C) and 100 °C, up to 60 % glycol; outside, there is no result. Published tables differ by up to 4 %.`,
   ],
   checks: {
-    rise: { title: 'Coolant rise', basis: 'common practice' },
-    efficiency: { title: 'Efficiency', basis: 'common practice' },
+    rise: { title: words`Coolant rise`, basis: 'common practice' },
+    efficiency: { title: words`Efficiency`, basis: 'common practice' },
     concentration: {
-      title: 'Strength of the mix',
+      title: words`Strength of the mix`,
       basis: "published: heat-transfer fluid makers' notes (25 %), a machinery manual (60 %)",
     },
-    minimumFlow: { title: 'Least flow', basis: "the part's own sheet" },
-    coolant: { title: 'Coolant properties', basis: 'published: ASHRAE 2001, IIR 2010, IAPWS' },
+    minimumFlow: { title: words`Least flow`, basis: "the part's own sheet" },
+    coolant: { title: words`Coolant properties`, basis: 'published: ASHRAE 2001, IIR 2010, IAPWS' },
   },
   hazards: ['coolant-poison', 'hot-coolant', 'leak-onto-high-voltage'],
   sources: [
@@ -271,11 +271,11 @@ export const heatAndRise = defineCalculator({
         level: riseLevel,
         text:
           rise === undefined
-            ? 'The rise cannot be told: it needs the heat and a coolant whose properties are known.'
+            ? words`The rise cannot be told: it needs the heat and a coolant whose properties are known.`
             : riseLevel === 'pass'
-              ? `The coolant leaves ${say(rise, 'K')} warmer.`
-              : `The coolant leaves ${say(rise, 'K')} warmer: more flow is needed, or less heat in one loop.`,
-        threshold: `at most ${say(riseWatch, 'K', 1)}; stop above ${say(riseStop, 'K', 2)}`,
+              ? words`The coolant leaves ${say(rise, 'K')} warmer.`
+              : words`The coolant leaves ${say(rise, 'K')} warmer: more flow is needed, or less heat in one loop.`,
+        threshold: words`at most ${say(riseWatch, 'K', 1)}; stop above ${say(riseStop, 'K', 2)}`,
       },
       {
         check: 'efficiency',
@@ -283,41 +283,43 @@ export const heatAndRise = defineCalculator({
         text:
           loss !== undefined
             ? power === undefined || efficiency === undefined
-              ? 'The heat is the stated loss; no efficiency is used.'
-              : `Loss and efficiency are both given: the stated ${say(loss, 'W')} is used, not the ${say(power * (1 - efficiency), 'W')} that the efficiency gives.`
+              ? words`The heat is the stated loss; no efficiency is used.`
+              : words`Loss and efficiency are both given: the stated ${say(loss, 'W')} is used, not the ${say(power * (1 - efficiency), 'W')} that the efficiency gives.`
             : efficiency === undefined || power === undefined
-              ? 'There is no heat to work with: give power and efficiency, or the loss.'
+              ? words`There is no heat to work with: give power and efficiency, or the loss.`
               : efficiency > efficiencyWatch
-                ? `${say(efficiency, '%')} is optimistic away from the best point: give the loss from the sheet at this current, or take less.`
-                : `${say(efficiency, '%')} is within what such parts reach.`,
-        threshold: 'at most 98 %, unless the loss is stated',
+                ? words`${say(efficiency, '%')} is optimistic away from the best point: give the loss from the sheet at this current, or take less.`
+                : words`${say(efficiency, '%')} is within what such parts reach.`,
+        threshold: words`at most 98 %, unless the loss is stated`,
       },
       {
         check: 'concentration',
         level: strengthLevel,
         text:
           strength === undefined
-            ? 'Say how strong the mix is, and whether by volume or by mass.'
+            ? words`Say how strong the mix is, and whether by volume or by mass.`
             : strengthLevel === 'stop'
-              ? `${say(strength, '%')} by volume is too strong: it carries less heat and its freezing point rises again. Thin it with water.`
+              ? words`${say(strength, '%')} by volume is too strong: it carries less heat and its freezing point rises again. Thin it with water.`
               : strengthLevel === 'watch'
-                ? `${input.coolant === 'water' ? 'Plain water' : `${say(strength, '%')} by volume`} is too thin for corrosion inhibitors to work, in warm places too.`
-                : `${say(strength, '%')} by volume keeps its inhibitors working.`,
-        threshold: '25 to 60 % by volume; stop above',
+                ? input.coolant === 'water'
+                  ? words`Plain water is too thin for corrosion inhibitors to work, in warm places too.`
+                  : words`${say(strength, '%')} by volume is too thin for corrosion inhibitors to work, in warm places too.`
+                : words`${say(strength, '%')} by volume keeps its inhibitors working.`,
+        threshold: words`25 to 60 % by volume; stop above`,
       },
       {
         check: 'minimumFlow',
         level: minimumFlow === undefined ? 'unknown' : flow < minimumFlow ? 'stop' : 'pass',
         text:
           minimumFlow === undefined
-            ? 'The least flow of the part is not given: look on its sheet.'
+            ? words`The least flow of the part is not given: look on its sheet.`
             : flow < minimumFlow
-              ? `${say(flow, 'L/min')} is below what the sheet asks for: a larger bore, fewer elbows or a stronger pump.`
-              : `${say(flow, 'L/min')} is enough for the sheet.`,
+              ? words`${say(flow, 'L/min')} is below what the sheet asks for: a larger bore, fewer elbows or a stronger pump.`
+              : words`${say(flow, 'L/min')} is enough for the sheet.`,
         threshold:
           minimumFlow === undefined
-            ? 'the sheet’s least flow'
-            : `at least ${say(minimumFlow, 'L/min')}`,
+            ? words`the sheet’s least flow`
+            : words`at least ${say(minimumFlow, 'L/min')}`,
       },
       { check: 'coolant', ...coolantFinding(coolant, temperature, say) },
     ]
@@ -330,10 +332,10 @@ export const heatAndRise = defineCalculator({
     const liquid = coolant && propertiesOf(coolant, temperature)
     const first =
       own === undefined
-        ? 'Q_1 = cannot tell: give power and efficiency, or the loss'
+        ? words`Q_1 = cannot tell: give power and efficiency, or the loss`
         : loss === undefined
           ? `Q_1 = P (1 − η) = ${say(power, 'kW')} × (1 − ${say(efficiency, '%')}) = ${say(own, 'W')}`
-          : `Q_1 = ${say(loss, 'W')}, as stated`
+          : words`Q_1 = ${say(loss, 'W')}, as stated`
     return [
       first,
       ...(others
@@ -344,10 +346,10 @@ export const heatAndRise = defineCalculator({
       `Q_m = Q D = ${say(heat, 'W')} × ${say(duty, '%')} = ${say(meanHeat, 'W')}`,
       ...(coolant && liquid
         ? [
-            `At ${say(temperature, '°C')}: ρ = ${say(liquid.density, 'kg/m³', 4)}, c = ${say(liquid.specificHeat, 'J/(kg·K)', 4)} (${propertySource(coolant)})`,
+            words`At ${say(temperature, '°C')}: ρ = ${say(liquid.density, 'kg/m³', 4)}, c = ${say(liquid.specificHeat, 'J/(kg·K)', 4)} (${propertySource(coolant)})`,
             `C = ρ V̇ c = ${say(liquid.density, 'kg/m³', 4)} × ${say(flow, 'L/min')} × ${say(liquid.specificHeat, 'J/(kg·K)', 4)} = ${say(capacityRate, 'W/K')}`,
           ]
-        : ['C = cannot tell: the properties of the coolant are not known']),
+        : [words`C = cannot tell: the properties of the coolant are not known`]),
       `ΔT = Q / C = ${say(heat, 'W')} / ${say(capacityRate, 'W/K')} = ${say(rise, 'K')}`,
       ...(peakTime === undefined
         ? []

@@ -8,6 +8,7 @@
  */
 import * as elementary from '../elementary.ts'
 import { defineCalculator, type InputValues, type Level } from '../define.ts'
+import { words } from '../../src/words/words.ts'
 
 /** K below the limit; common practice. */
 const limitMargin = 10
@@ -18,127 +19,130 @@ const plotSteps = 16
 const inputs = {
   mass: {
     type: 'number',
-    label: 'Mass that warms up',
+    label: words`Mass that warms up`,
     symbol: 'm',
     of: 'mass',
     units: ['kg', 'lb'],
     hard: [0.05, 1000],
     usual: [1, 150],
-    help: 'The part with its plate or housing, without the coolant.',
+    help: words`The part with its plate or housing, without the coolant.`,
   },
   specificHeat: {
     type: 'number',
-    label: 'Specific heat',
+    label: words`Specific heat`,
     symbol: 'c',
     of: 'specificHeat',
     units: ['kJ/(kg·K)', 'BTU/(lb·Δ°F)'],
     hard: [0.1, 5],
     usual: [0.38, 1],
-    help: 'Aluminium 0.9, iron 0.46, copper 0.39.',
-    assume: { value: 0.45, because: 'mostly iron: the careful end, aluminium takes up twice that' },
+    help: words`Aluminium 0.9, iron 0.46, copper 0.39.`,
+    assume: {
+      value: 0.45,
+      because: words`mostly iron: the careful end, aluminium takes up twice that`,
+    },
   },
   start: {
     type: 'number',
-    label: 'Temperature at the start',
+    label: words`Temperature at the start`,
     symbol: 'T_0',
     of: 'temperature',
     units: ['°C', '°F'],
     hard: [-40, 200],
     usual: [-20, 70],
-    help: 'Hottest it may be when setting off: think of the second trip of the day.',
+    help: words`Hottest it may be when setting off: think of the second trip of the day.`,
   },
   limit: {
     type: 'number',
-    label: 'Limit',
+    label: words`Limit`,
     symbol: 'T_max',
     of: 'temperature',
     units: ['°C', '°F'],
     hard: [30, 250],
     usual: [60, 150],
-    help: 'Where it cuts back, at the place its sheet measures.',
+    help: words`Where it cuts back, at the place its sheet measures.`,
   },
   stages: {
     type: 'list',
-    label: 'Drive',
-    row: 'stage',
-    help: 'In the order driven: lane, hill, crawl, parked and charging.',
+    label: words`Drive`,
+    row: words`stage`,
+    help: words`In the order driven: lane, hill, crawl, parked and charging.`,
     rows: [1, 60],
     fields: {
-      name: { type: 'text', label: 'Stage', help: 'Such as slow hill.' },
+      name: { type: 'text', label: words`Stage`, help: words`Such as slow hill.` },
       duration: {
         type: 'number',
-        label: 'Lasts',
+        label: words`Lasts`,
         symbol: 't',
         of: 'time',
         units: ['min', 'min'],
         hard: [0.05, 2880],
         usual: [0.5, 240],
-        help: 'How long.',
+        help: words`How long.`,
       },
       heat: {
         type: 'number',
-        label: 'Heat',
+        label: words`Heat`,
         symbol: 'q',
         of: 'power',
         units: ['W', 'BTU/h'],
         hard: [0, 100_000],
         usual: [0, 15_000],
-        help: 'What the part loses in this stage.',
+        help: words`What the part loses in this stage.`,
       },
       around: {
         type: 'number',
-        label: 'Coolant or air',
+        label: words`Coolant or air`,
         symbol: 'T_a',
         of: 'temperature',
         units: ['°C', '°F'],
         hard: [-40, 200],
         usual: [-20, 70],
-        help: 'What it gives its heat to: coolant at its inlet, or air.',
+        help: words`What it gives its heat to: coolant at its inlet, or air.`,
       },
       conductance: {
         type: 'number',
-        label: 'Conductance',
+        label: words`Conductance`,
         symbol: 'K',
         of: 'thermalConductance',
         units: ['W/K', 'BTU/(h·Δ°F)'],
         hard: [0, 5000],
         usual: [0.5, 500],
-        help: 'Heat over temperature difference, from its sheet (one over K/W) or a steady reading; a stopped pump leaves a few W/K.',
+        help: words`Heat over temperature difference, from its sheet (one over K/W) or a steady reading; a stopped pump leaves a few W/K.`,
       },
     },
   },
   conductivity: {
     type: 'number',
-    label: 'Conductivity of the metal',
+    label: words`Conductivity of the metal`,
     symbol: 'λ',
     of: 'thermalConductivity',
     units: ['W/(m·K)', 'BTU/(h·ft·Δ°F)'],
     hard: [0.1, 420],
     usual: [15, 400],
-    help: 'Aluminium 100 to 200, iron 50, copper 390.',
-    assume: { value: 50, because: 'iron: the careful end' },
+    help: words`Aluminium 100 to 200, iron 50, copper 390.`,
+    assume: { value: 50, because: words`iron: the careful end` },
   },
   area: {
     type: 'number',
-    label: 'Cooled surface',
+    label: words`Cooled surface`,
     symbol: 'A',
     of: 'area',
     units: ['cm²', 'in²'],
     hard: [0.1, 100_000],
     usual: [50, 20_000],
-    help: 'Of the face on the plate, or of the finned surface.',
+    help: words`Of the face on the plate, or of the finned surface.`,
     optional: true,
   },
   depth: {
     type: 'number',
-    label: 'Depth of metal',
+    label: words`Depth of metal`,
     symbol: 'L_c',
     of: 'length',
     units: ['mm', 'in'],
     hard: [0.05, 1000],
     usual: [2, 100],
-    help: 'From the source of heat to the cooled surface; for a solid body volume over surface.',
-    assume: { value: 20, because: 'a base plate and the housing on it' },
+    help: words`From the source of heat to the cooled surface; for a solid body volume over surface.`,
+    assume: { value: 20, because: words`a base plate and the housing on it` },
   },
 } as const
 
@@ -201,40 +205,45 @@ const minutes = (label: string, symbol: string) =>
 
 export const heatSoak = defineCalculator({
   id: 'heat-soak',
-  title: 'Heat over a drive',
+  title: words`Heat over a drive`,
   phase: 'cooling',
-  purpose:
-    'How hot a controller or motor gets over a drive of stages, in which stage it is hottest, and after how long it reaches its limit.',
+  purpose: words`How hot a controller or motor gets over a drive of stages, in which stage it is hottest, and after how long it reaches its limit.`,
   inputs,
   outputs: {
-    peak: temperature('Hottest', 'T_peak'),
-    peakStage: { type: 'text', label: 'When' },
+    peak: temperature(words`Hottest`, 'T_peak'),
+    peakStage: { type: 'text', label: words`When` },
     inHand: {
       type: 'number',
-      label: 'Below the limit by',
+      label: words`Below the limit by`,
       symbol: 'ΔT',
       of: 'temperatureDifference',
       units: ['K', 'Δ°F'],
     },
-    toLimit: minutes('Reaches its limit after', 't_max'),
-    limitStage: { type: 'text', label: 'Reaches it in' },
-    end: temperature('At the end of the drive', 'T_end'),
+    toLimit: minutes(words`Reaches its limit after`, 't_max'),
+    limitStage: { type: 'text', label: words`Reaches it in` },
+    end: temperature(words`At the end of the drive`, 'T_end'),
     capacity: {
       type: 'number',
-      label: 'Heat capacity',
+      label: words`Heat capacity`,
       symbol: 'C',
       of: 'heatCapacity',
       units: ['kJ/K', 'BTU/Δ°F'],
     },
-    biot: { type: 'number', label: 'Biot number', symbol: 'Bi', of: 'number', units: ['', ''] },
+    biot: {
+      type: 'number',
+      label: words`Biot number`,
+      symbol: 'Bi',
+      of: 'number',
+      units: ['', ''],
+    },
     table: {
       type: 'table',
-      label: 'Stages',
+      label: words`Stages`,
       columns: {
-        name: { type: 'text', label: 'Stage' },
-        end: temperature('At its end', 'T'),
-        settles: temperature('Would settle at', 'T_∞'),
-        constant: minutes('Time constant', 'τ'),
+        name: { type: 'text', label: words`Stage` },
+        end: temperature(words`At its end`, 'T'),
+        settles: temperature(words`Would settle at`, 'T_∞'),
+        constant: minutes(words`Time constant`, 'τ'),
       },
     },
   },
@@ -244,14 +253,14 @@ export const heatSoak = defineCalculator({
     String.raw`\mathit{Bi} = \frac{K L_c}{\lambda A} < 0.1`,
   ],
   validity: [
-    'One temperature for the whole lump; what sits deeper, a chip or a winding, is hotter by its own heat over its own conductance.',
-    'Heat, surroundings and conductance are constant within a stage. A coolant that warms up along the drive is worked as several stages.',
-    'At a Biot number of 0.1 or more the body is not one lump: the figures are then an estimate, and the check cannot tell.',
+    words`One temperature for the whole lump; what sits deeper, a chip or a winding, is hotter by its own heat over its own conductance.`,
+    words`Heat, surroundings and conductance are constant within a stage. A coolant that warms up along the drive is worked as several stages.`,
+    words`At a Biot number of 0.1 or more the body is not one lump: the figures are then an estimate, and the check cannot tell.`,
   ],
   checks: {
-    peak: { title: 'Hottest', basis: 'common practice (10 K below the limit)' },
-    lasting: { title: 'If the worst stage lasts', basis: 'common practice' },
-    lump: { title: 'One lump', basis: 'published: heat transfer textbooks, Bi below 0.1' },
+    peak: { title: words`Hottest`, basis: 'common practice (10 K below the limit)' },
+    lasting: { title: words`If the worst stage lasts`, basis: 'common practice' },
+    lump: { title: words`One lump`, basis: 'published: heat transfer textbooks, Bi below 0.1' },
   },
   hazards: ['loss-of-drive', 'hot-coolant'],
   sources: [
@@ -270,10 +279,10 @@ export const heatSoak = defineCalculator({
     const conductance = Math.max(...input.stages.map((row) => row.conductance))
     return {
       peak: hottest,
-      peakStage: ending === undefined ? 'setting off' : `end of ${ending.row.name}`,
+      peakStage: ending === undefined ? words`setting off` : words`end of ${ending.row.name}`,
       inHand: input.limit - hottest,
       toLimit: crossing?.crosses,
-      limitStage: crossing?.row.name ?? 'no stage',
+      limitStage: crossing?.row.name ?? words`no stage`,
       end: stages.at(-1)?.to,
       capacity,
       biot:
@@ -303,29 +312,33 @@ export const heatSoak = defineCalculator({
         level: peakLevel,
         text:
           peakLevel === 'stop'
-            ? `It reaches ${T(limit)} after ${say(toLimit, 'min')}, in “${limitStage}”, and would get to ${T(peak)}: it cuts back. More conductance, less power there, or a shorter stage.`
-            : `It is hottest at ${T(peak)} (${peakStage})${peakLevel === 'watch' ? `: within ${say(limitMargin, 'K', 2)} of its limit. A hotter day takes that` : ''}.`,
-        threshold: `at most ${T(limit - limitMargin)} (watch), below ${T(limit)} (stop)`,
+            ? words`It reaches ${T(limit)} after ${say(toLimit, 'min')}, in “${limitStage}”, and would get to ${T(peak)}: it cuts back. More conductance, less power there, or a shorter stage.`
+            : peakLevel === 'watch'
+              ? words`It is hottest at ${T(peak)} (${peakStage}): within ${say(limitMargin, 'K', 2)} of its limit. A hotter day takes that.`
+              : words`It is hottest at ${T(peak)} (${peakStage}).`,
+        threshold: words`at most ${T(limit - limitMargin)} (watch), below ${T(limit)} (stop)`,
       },
       {
         check: 'lasting',
         level: worst === undefined ? 'pass' : 'watch',
         text:
           worst === undefined
-            ? 'However long a stage lasts, it settles below the limit.'
-            : `Only its short time keeps “${worst.name}” below the limit: it would settle at ${settled === undefined ? 'no temperature at all' : T(settled)}. Do not count on it in a queue.`,
-        threshold: 'every stage settles below the limit',
+            ? words`However long a stage lasts, it settles below the limit.`
+            : settled === undefined
+              ? words`Only its short time keeps “${worst.name}” below the limit: it would settle at no temperature at all. Do not count on it in a queue.`
+              : words`Only its short time keeps “${worst.name}” below the limit: it would settle at ${T(settled)}. Do not count on it in a queue.`,
+        threshold: words`every stage settles below the limit`,
       },
       {
         check: 'lump',
         level: biot !== undefined && biot < biotMost ? 'pass' : 'unknown',
         text:
           biot === undefined
-            ? 'Whether it is one lump cannot be told without the cooled surface.'
+            ? words`Whether it is one lump cannot be told without the cooled surface.`
             : biot < biotMost
-              ? `Bi is ${say(biot, '', 2)}: the metal is near enough one temperature.`
-              : `Bi is ${say(biot, '', 2)}: the surface lags behind the source of heat, which is hotter than worked here. Measure at the source.`,
-        threshold: 'Biot number below 0.1',
+              ? words`Bi is ${say(biot, '', 2)}: the metal is near enough one temperature.`
+              : words`Bi is ${say(biot, '', 2)}: the surface lags behind the source of heat, which is hotter than worked here. Measure at the source.`,
+        threshold: words`Biot number below 0.1`,
       },
     ]
   },
@@ -349,12 +362,12 @@ export const heatSoak = defineCalculator({
   plot(input) {
     const capacity = input.mass * input.specificHeat
     return {
-      title: 'Temperature over the drive',
-      x: { label: 'Time', of: 'time', units: ['min', 'min'], fromZero: true },
-      y: { label: 'Temperature', of: 'temperature', units: ['°C', '°F'] },
+      title: words`Temperature over the drive`,
+      x: { label: words`Time`, of: 'time', units: ['min', 'min'], fromZero: true },
+      y: { label: words`Temperature`, of: 'temperature', units: ['°C', '°F'] },
       series: [
         {
-          name: 'the part',
+          name: words`the part`,
           line: 'solid',
           points: drive(input).flatMap(({ row, begins, from }) =>
             Array.from({ length: plotSteps + 1 }, (_, step) => {
@@ -364,7 +377,7 @@ export const heatSoak = defineCalculator({
           ),
         },
         {
-          name: 'coolant or air',
+          name: words`coolant or air`,
           line: 'dotted',
           points: drive(input).flatMap(({ row, begins }) => [
             [begins, row.around] as const,
@@ -373,7 +386,7 @@ export const heatSoak = defineCalculator({
         },
       ],
       marks: [
-        { x: 0, y: input.limit, label: 'limit', kind: 'limit-y' },
+        { x: 0, y: input.limit, label: words`limit`, kind: 'limit-y' },
         ...drive(input).map(({ row, begins, to }) => ({
           x: begins + row.duration,
           y: to,
@@ -381,7 +394,7 @@ export const heatSoak = defineCalculator({
           kind: 'point' as const,
         })),
       ],
-      caption: 'Where the line meets the limit, the part cuts back.',
+      caption: words`Where the line meets the limit, the part cuts back.`,
     }
   },
   examples: [

@@ -8,6 +8,7 @@
 import { defineCalculator, type InputValues, type Level } from '../define.ts'
 import { hoseBendRadii } from '../tables/hose-bend-radii.ts'
 import { hoseClamps } from '../tables/hose-clamps.ts'
+import { words } from '../../src/words/words.ts'
 
 const inch = 0.0254
 /** Inside radius over outside diameter: SAE J20 bends cold hose round ten diameters. */
@@ -29,100 +30,100 @@ const nearly = 1.02
 const inputs = {
   kind: {
     type: 'choice',
-    label: 'Hose',
-    help: 'Decides how tight it may be bent when its sheet is missing.',
+    label: words`Hose`,
+    help: words`Decides how tight it may be bent when its sheet is missing.`,
     options: {
-      plain: 'coolant hose, textile-reinforced',
-      braid: 'rubber hose with one wire braid',
+      plain: words`coolant hose, textile-reinforced`,
+      braid: words`rubber hose with one wire braid`,
     },
     choice: true,
   },
   outside: {
     type: 'number',
-    label: 'Outside diameter',
+    label: words`Outside diameter`,
     symbol: 'D',
     of: 'length',
     units: ['mm', 'in'],
     hard: [4, 150],
     usual: [10, 60],
-    help: 'Of the hose, measured.',
+    help: words`Of the hose, measured.`,
     choice: true,
   },
   bore: {
     type: 'number',
-    label: 'Bore',
+    label: words`Bore`,
     symbol: 'd',
     of: 'length',
     units: ['mm', 'in'],
     hard: [2, 100],
     usual: [6, 45],
-    help: 'Inside diameter.',
+    help: words`Inside diameter.`,
     choice: true,
   },
   radius: {
     type: 'number',
-    label: 'Radius at the inside of the bend',
+    label: words`Radius at the inside of the bend`,
     symbol: 'R',
     of: 'length',
     units: ['mm', 'in'],
     hard: [5, 5000],
     usual: [30, 1000],
-    help: 'As it lies; half the diameter of the round thing that fits in the corner.',
+    help: words`As it lies; half the diameter of the round thing that fits in the corner.`,
     choice: true,
   },
   angle: {
     type: 'number',
-    label: 'Bend',
+    label: words`Bend`,
     symbol: 'α',
     of: 'angle',
     units: ['°', '°'],
     hard: [0, 720],
     usual: [15, 270],
-    help: 'All bends of this radius together.',
+    help: words`All bends of this radius together.`,
     choice: true,
   },
   straight: {
     type: 'number',
-    label: 'Straight parts',
+    label: words`Straight parts`,
     symbol: 'L_s',
     of: 'length',
     units: ['mm', 'in'],
     hard: [0, 20_000],
     usual: [0, 5000],
-    help: 'With what sits on the spigots.',
+    help: words`With what sits on the spigots.`,
   },
   cut: {
     type: 'number',
-    label: 'Hose is cut to',
+    label: words`Hose is cut to`,
     symbol: 'L',
     of: 'length',
     units: ['mm', 'in'],
     hard: [10, 30_000],
     usual: [100, 6000],
-    help: 'Its length on the bench.',
+    help: words`Its length on the bench.`,
     choice: true,
     optional: true,
   },
   sheetRadius: {
     type: 'number',
-    label: 'Least radius from its sheet',
+    label: words`Least radius from its sheet`,
     symbol: 'R_s',
     of: 'length',
     units: ['mm', 'in'],
     hard: [5, 5000],
     usual: [20, 500],
-    help: 'Wins over any table.',
+    help: words`Wins over any table.`,
     optional: true,
   },
   spigot: {
     type: 'number',
-    label: 'Spigot',
+    label: words`Spigot`,
     symbol: 'd_s',
     of: 'length',
     units: ['mm', 'in'],
     hard: [2, 110],
     usual: [6, 50],
-    help: 'Outside diameter behind the bead, where the clamp sits.',
+    help: words`Outside diameter behind the bead, where the clamp sits.`,
     choice: true,
     optional: true,
   },
@@ -132,10 +133,10 @@ type Inputs = InputValues<typeof inputs>
 
 /** Least inside radius and who says so. */
 function least({ kind, bore, outside, sheetRadius }: Inputs) {
-  if (sheetRadius !== undefined) return { radius: sheetRadius, by: 'its sheet' }
-  if (kind === 'plain') return { radius: plainPass * outside, by: 'five diameters, SAE J20' }
+  if (sheetRadius !== undefined) return { radius: sheetRadius, by: words`its sheet` }
+  if (kind === 'plain') return { radius: plainPass * outside, by: words`five diameters, SAE J20` }
   const row = hoseBendRadii.rows.find(([, listed]) => bore <= listed * inch * nearly)
-  return row && { radius: row[3] * inch, by: `AC 43.13-1B for size ${row[0]}` }
+  return row && { radius: row[3] * inch, by: words`AC 43.13-1B for size ${row[0]}` }
 }
 
 function overSpigot({ outside, bore, spigot }: Inputs): number | undefined {
@@ -167,22 +168,21 @@ const millimetres = (label: string, symbol: string) =>
 
 export const hoseBend = defineCalculator({
   id: 'hose-bend',
-  title: 'Hose bend, length and clamp',
+  title: words`Hose bend, length and clamp`,
   phase: 'cooling',
-  purpose:
-    'Whether a hose can follow its route without kinking, how long to cut it, how often to support it, and which clamp fits.',
+  purpose: words`Whether a hose can follow its route without kinking, how long to cut it, how often to support it, and which clamp fits.`,
   inputs,
   outputs: {
-    leastRadius: millimetres('Least radius', 'R_min'),
-    radiusInHand: millimetres('Radius in hand', 'R − R_min'),
-    arc: millimetres('Along the bend', 'L_b'),
-    way: millimetres('Way along the middle', 'L_w'),
-    cutFrom: millimetres('Cut to at least', 'L_1'),
-    cutTo: millimetres('and at most', 'L_2'),
-    slack: { type: 'number', label: 'Slack', symbol: 's', of: 'fraction', units: ['%', '%'] },
+    leastRadius: millimetres(words`Least radius`, 'R_min'),
+    radiusInHand: millimetres(words`Radius in hand`, 'R − R_min'),
+    arc: millimetres(words`Along the bend`, 'L_b'),
+    way: millimetres(words`Way along the middle`, 'L_w'),
+    cutFrom: millimetres(words`Cut to at least`, 'L_1'),
+    cutTo: millimetres(words`and at most`, 'L_2'),
+    slack: { type: 'number', label: words`Slack`, symbol: 's', of: 'fraction', units: ['%', '%'] },
     supports: {
       type: 'number',
-      label: 'Supports between the ends',
+      label: words`Supports between the ends`,
       symbol: 'n',
       of: 'number',
       units: ['', ''],
@@ -190,39 +190,39 @@ export const hoseBend = defineCalculator({
     },
     stretch: {
       type: 'number',
-      label: 'Stretched onto the spigot',
+      label: words`Stretched onto the spigot`,
       symbol: 'd_s/d − 1',
       of: 'fraction',
       units: ['%', '%'],
     },
-    clamped: millimetres('Diameter under the clamp', 'D_c'),
-    clamp: { type: 'text', label: 'Clamp, SAE size' },
-    clampCloses: millimetres('It still closes by', 'Δ_1'),
-    clampOpens: millimetres('It still opens by', 'Δ_2'),
-    clamps: { type: 'text', label: 'All sizes that reach' },
+    clamped: millimetres(words`Diameter under the clamp`, 'D_c'),
+    clamp: { type: 'text', label: words`Clamp, SAE size` },
+    clampCloses: millimetres(words`It still closes by`, 'Δ_1'),
+    clampOpens: millimetres(words`It still opens by`, 'Δ_2'),
+    clamps: { type: 'text', label: words`All sizes that reach` },
   },
   formula: [
     String.raw`L_b = \left(R + \tfrac{D}{2}\right)\alpha, \qquad L_w = L_b + L_s, \qquad L_{1,2} = L_w\,(1.05,\ 1.08)`,
     String.raw`D_c = \sqrt{D^2 - d^2 + d_s^2}`,
   ],
   validity: [
-    'For plain coolant hose nobody publishes one radius for all: its sheet comes first. Five diameters is what SAE J20 bends it to when cold, as summarised publicly.',
-    'The table for wire braid is read as the radius at the inside of the bend.',
-    'A hose kinks sooner hot, under suction, twisted, or where a bend starts right at a spigot: leave it two diameters of straight.',
-    'Moulded bends are not bent further and need none of this.',
+    words`For plain coolant hose nobody publishes one radius for all: its sheet comes first. Five diameters is what SAE J20 bends it to when cold, as summarised publicly.`,
+    words`The table for wire braid is read as the radius at the inside of the bend.`,
+    words`A hose kinks sooner hot, under suction, twisted, or where a bend starts right at a spigot: leave it two diameters of straight.`,
+    words`Moulded bends are not bent further and need none of this.`,
   ],
   checks: {
     bend: {
-      title: 'Bend radius',
+      title: words`Bend radius`,
       basis:
         'the hose’s own sheet; published: AC 43.13-1B, table 9-3 (wire braid), SAE J20 cold flexing (plain); common practice (3 diameters)',
     },
     slack: {
-      title: 'Slack',
+      title: words`Slack`,
       basis: 'published: US Navy training manual (14105), 5 to 8 % of the length',
     },
-    fit: { title: 'Hose on the spigot', basis: 'common practice' },
-    clamp: { title: 'Clamp', basis: 'published: SAE J1508; common practice (reserve)' },
+    fit: { title: words`Hose on the spigot`, basis: 'common practice' },
+    clamp: { title: words`Clamp`, basis: 'published: SAE J1508; common practice (reserve)' },
   },
   hazards: ['hot-coolant', 'leak-onto-high-voltage'],
   sources: [
@@ -258,7 +258,7 @@ export const hoseBend = defineCalculator({
       clampCloses: best?.closed,
       clampOpens: best?.opens,
       clamps:
-        clamped === undefined ? undefined : sizes.map(({ size }) => size).join(', ') || 'none',
+        clamped === undefined ? undefined : sizes.map(({ size }) => size).join(', ') || words`none`,
     }
   },
   findings(input, { leastRadius, slack, stretch, clamped, clamp, cutFrom, cutTo }, say) {
@@ -298,8 +298,8 @@ export const hoseBend = defineCalculator({
         : best === undefined || best.share < clampReserve
           ? 'watch'
           : 'pass'
-    const thin = 'The bore is not less than the outside diameter: measure both again.'
-    const noSpigot = 'The spigot’s diameter is not given.'
+    const thin = words`The bore is not less than the outside diameter: measure both again.`
+    const noSpigot = words`The spigot’s diameter is not given.`
     return [
       {
         check: 'bend',
@@ -307,27 +307,31 @@ export const hoseBend = defineCalculator({
         text: !solid
           ? thin
           : known === undefined
-            ? 'The table ends below this bore: take the radius from the hose’s sheet.'
+            ? words`The table ends below this bore: take the radius from the hose’s sheet.`
             : bendLevel === 'pass'
-              ? `${mm(radius)} is ${say(ratio, '', 2)} diameters; the least is ${mm(leastRadius)} (${known.by}).`
-              : `${mm(radius)} is ${say(ratio, '', 2)} diameters, less than ${mm(leastRadius)} (${known.by}): ${bendLevel === 'stop' ? 'it kinks and flattens' : 'it may kink when hot'}. A wider sweep, a moulded bend or an elbow fitting${bendLevel === 'watch' ? ', or its sheet' : ''}.`,
+              ? words`${mm(radius)} is ${say(ratio, '', 2)} diameters; the least is ${mm(leastRadius)} (${known.by}).`
+              : bendLevel === 'stop'
+                ? words`${mm(radius)} is ${say(ratio, '', 2)} diameters, less than ${mm(leastRadius)} (${known.by}): it kinks and flattens. A wider sweep, a moulded bend or an elbow fitting.`
+                : words`${mm(radius)} is ${say(ratio, '', 2)} diameters, less than ${mm(leastRadius)} (${known.by}): it may kink when hot. A wider sweep, a moulded bend or an elbow fitting, or its sheet.`,
         threshold:
           sheetRadius !== undefined || kind === 'braid'
-            ? `at least ${mm(leastRadius)} (stop)`
-            : `at least ${mm(leastRadius)}, 5 diameters (watch), 3 diameters (stop)`,
+            ? words`at least ${mm(leastRadius)} (stop)`
+            : words`at least ${mm(leastRadius)}, 5 diameters (watch), 3 diameters (stop)`,
       },
       {
         check: 'slack',
         level: slackLevel,
         text:
           slack === undefined
-            ? `Cut it to between ${mm(cutFrom)} and ${mm(cutTo)}, then enter the length.`
+            ? words`Cut it to between ${mm(cutFrom)} and ${mm(cutTo)}, then enter the length.`
             : slackLevel === 'pass'
-              ? `It has ${say(slack, '%', 2)} of slack.`
-              : slack < slackFrom
-                ? `It has ${say(slack, '%', 2)} of slack${slack < 0 ? ' and does not reach' : ': it pulls at the spigots when it shrinks under pressure or the motor rocks'}. Cut one of at least ${mm(cutFrom)}.`
-                : `It has ${say(slack, '%', 2)} of slack: it hangs or humps and rubs. Shorten it to ${mm(cutTo)} or clip it up.`,
-        threshold: '5 to 8 % (watch), not below 0 (stop)',
+              ? words`It has ${say(slack, '%', 2)} of slack.`
+              : slack < 0
+                ? words`It has ${say(slack, '%', 2)} of slack and does not reach. Cut one of at least ${mm(cutFrom)}.`
+                : slack < slackFrom
+                  ? words`It has ${say(slack, '%', 2)} of slack: it pulls at the spigots when it shrinks under pressure or the motor rocks. Cut one of at least ${mm(cutFrom)}.`
+                  : words`It has ${say(slack, '%', 2)} of slack: it hangs or humps and rubs. Shorten it to ${mm(cutTo)} or clip it up.`,
+        threshold: words`5 to 8 % (watch), not below 0 (stop)`,
       },
       {
         check: 'fit',
@@ -337,11 +341,11 @@ export const hoseBend = defineCalculator({
           : stretch === undefined
             ? noSpigot
             : stretch < 0
-              ? `The spigot is ${say(-stretch, '%', 2)} smaller than the bore: a clamp only folds the hose. Take the size smaller or another spigot.`
+              ? words`The spigot is ${say(-stretch, '%', 2)} smaller than the bore: a clamp only folds the hose. Take the size smaller or another spigot.`
               : fitLevel === 'watch'
-                ? `The hose is stretched by ${say(stretch, '%', 2)}: it thins and splits at its end. Take the size larger.`
-                : `The hose is stretched by ${say(stretch, '%', 2)} onto the spigot.`,
-        threshold: 'spigot not smaller than the bore (stop), at most 10 % larger (watch)',
+                ? words`The hose is stretched by ${say(stretch, '%', 2)}: it thins and splits at its end. Take the size larger.`
+                : words`The hose is stretched by ${say(stretch, '%', 2)} onto the spigot.`,
+        threshold: words`spigot not smaller than the bore (stop), at most 10 % larger (watch)`,
       },
       {
         check: 'clamp',
@@ -352,11 +356,11 @@ export const hoseBend = defineCalculator({
               ? noSpigot
               : thin
             : best === undefined
-              ? `No worm-drive size of the table reaches ${mm(clamped)}: use a spring or ear clamp of that size.`
+              ? words`No worm-drive size of the table reaches ${mm(clamped)}: use a spring or ear clamp of that size.`
               : clampLevel === 'pass'
-                ? `Size ${clamp ?? ''} fits ${mm(clamped)} and still closes by ${mm(best.closed)}.`
-                : `Size ${clamp ?? ''} reaches ${mm(clamped)} only at the end of its range: use a spring clamp.`,
-        threshold: 'a tenth of its range in hand at both ends',
+                ? words`Size ${clamp ?? ''} fits ${mm(clamped)} and still closes by ${mm(best.closed)}.`
+                : words`Size ${clamp ?? ''} reaches ${mm(clamped)} only at the end of its range: use a spring clamp.`,
+        threshold: words`a tenth of its range in hand at both ends`,
       },
     ]
   },
@@ -364,7 +368,7 @@ export const hoseBend = defineCalculator({
     const mm = (value: number | undefined) => say(value, 'mm', 4)
     return [
       `L_b = (${mm(input.radius)} + ${mm(input.outside)} / 2) × ${say(input.angle, '°')} × π/180° = ${mm(arc)}`,
-      `L_w = ${mm(arc)} + ${mm(input.straight)} = ${mm(way)}; with 5 to 8 % slack ${mm(cutFrom)} to ${mm(cutTo)}`,
+      words`L_w = ${mm(arc)} + ${mm(input.straight)} = ${mm(way)}; with 5 to 8 % slack ${mm(cutFrom)} to ${mm(cutTo)}`,
       ...(clamped === undefined
         ? []
         : [

@@ -8,6 +8,7 @@
 import { gravity } from '../air.ts'
 import { defineCalculator } from '../define.ts'
 import type { Level } from '../define.ts'
+import { words } from '../../src/words/words.ts'
 
 const kelvin = (celsius: number): number => celsius + 273.15
 const fahrenheit = (degrees: number): number => kelvin((degrees - 32) / 1.8)
@@ -70,208 +71,211 @@ function derating(
 
 export const hoseSuitability = defineCalculator({
   id: 'hose-suitability',
-  title: 'Tube, hose and clamp',
+  title: words`Tube, hose and clamp`,
   phase: 'cooling',
-  purpose:
-    'Whether a hose stands the heat and pressure of the loop, its clamp suits it, and its drips can do no harm.',
+  purpose: words`Whether a hose stands the heat and pressure of the loop, its clamp suits it, and its drips can do no harm.`,
   inputs: {
     material: {
       type: 'choice',
-      label: 'Material',
-      help: 'As printed on the hose or its sheet.',
+      label: words`Material`,
+      help: words`As printed on the hose or its sheet.`,
       options: {
-        pvc: 'clear flexible PVC',
-        epdm: 'EPDM rubber, reinforced',
-        silicone: 'silicone, reinforced',
-        polyurethane: 'polyurethane',
-        nylon: 'nylon air line',
-        metal: 'aluminium or copper line',
+        pvc: words`clear flexible PVC`,
+        epdm: words`EPDM rubber, reinforced`,
+        silicone: words`silicone, reinforced`,
+        polyurethane: words`polyurethane`,
+        nylon: words`nylon air line`,
+        metal: words`aluminium or copper line`,
       },
       choice: true,
     },
     ratedPressure: {
       type: 'number',
-      label: 'Rated pressure',
+      label: words`Rated pressure`,
       symbol: 'p_r',
       of: 'pressure',
       units: ['kPa', 'psi'],
       hard: [10, 20_000],
       usual: [50, 2000],
-      help: 'At room temperature, from the hose or its sheet.',
+      help: words`At room temperature, from the hose or its sheet.`,
       optional: true,
     },
     rating: {
       type: 'choice',
-      label: 'The rating is',
-      help: 'A burst pressure is three to four times a working pressure.',
-      options: { working: 'a working pressure', burst: 'a burst pressure', unknown: 'not stated' },
+      label: words`The rating is`,
+      help: words`A burst pressure is three to four times a working pressure.`,
+      options: {
+        working: words`a working pressure`,
+        burst: words`a burst pressure`,
+        unknown: words`not stated`,
+      },
       optional: true,
     },
     burstFactor: {
       type: 'number',
-      label: 'Burst over working pressure',
+      label: words`Burst over working pressure`,
       symbol: 'n',
       of: 'number',
       units: ['', ''],
       hard: [1, 10],
       usual: [3, 4],
-      help: 'Used for a burst pressure only.',
-      assume: { value: 4, because: 'hose notes give 3 to 4; the careful end' },
+      help: words`Used for a burst pressure only.`,
+      assume: { value: 4, because: words`hose notes give 3 to 4; the careful end` },
     },
     sheetDerate: {
       type: 'number',
-      label: 'Rating left when hot, from its sheet',
+      label: words`Rating left when hot, from its sheet`,
       symbol: 'k_s',
       of: 'fraction',
       units: ['%', '%'],
       hard: [1, 100],
       usual: [10, 100],
-      help: 'At the hotter of coolant and bay. Better than any table.',
+      help: words`At the hotter of coolant and bay. Better than any table.`,
       optional: true,
     },
     sheetTemperature: {
       type: 'number',
-      label: 'Hottest its sheet allows',
+      label: words`Hottest its sheet allows`,
       symbol: 'T_max',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [0, 260],
       usual: [40, 180],
-      help: 'For hot water and glycol, not for air. Wins over the material’s usual limit.',
+      help: words`For hot water and glycol, not for air. Wins over the material’s usual limit.`,
       optional: true,
     },
     coolantTemperature: {
       type: 'number',
-      label: 'Hottest coolant',
+      label: words`Hottest coolant`,
       symbol: 'T_c',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-40, 150],
       usual: [20, 110],
-      help: 'On the worst day and hill.',
+      help: words`On the worst day and hill.`,
     },
     bayTemperature: {
       type: 'number',
-      label: 'Hottest air round the hose',
+      label: words`Hottest air round the hose`,
       symbol: 'T_b',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-40, 150],
       usual: [20, 110],
-      help: 'Under the bonnet, beside the charger or heater.',
+      help: words`Under the bonnet, beside the charger or heater.`,
     },
     capPressure: {
       type: 'number',
-      label: 'Cap opens at',
+      label: words`Cap opens at`,
       symbol: 'p_cap',
       of: 'gaugePressure',
       units: ['kPa gauge', 'psi gauge'],
       hard: [0, 300],
       usual: [0, 150],
-      help: 'Stamped on it; zero for an open tank.',
+      help: words`Stamped on it; zero for an open tank.`,
     },
     pumpPressure: {
       type: 'number',
-      label: 'Pump’s shut-off pressure',
+      label: words`Pump’s shut-off pressure`,
       symbol: 'p_p',
       of: 'pressure',
       units: ['kPa', 'psi'],
       hard: [0, 1000],
       usual: [5, 100],
-      help: 'What it reaches against a blocked hose.',
+      help: words`What it reaches against a blocked hose.`,
     },
     staticHeight: {
       type: 'number',
-      label: 'Height of coolant above the hose',
+      label: words`Height of coolant above the hose`,
       symbol: 'h',
       of: 'length',
       units: ['m', 'ft'],
       hard: [0, 10],
       usual: [0, 2],
-      help: 'From the hose’s lowest place to the tank’s full mark.',
+      help: words`From the hose’s lowest place to the tank’s full mark.`,
     },
     clamp: {
       type: 'choice',
-      label: 'Clamp',
-      help: 'What holds it on the barb.',
+      label: words`Clamp`,
+      help: words`What holds it on the barb.`,
       options: {
-        spring: 'constant-tension spring',
-        lined: 'lined worm-drive',
-        worm: 'plain perforated worm-drive',
-        ear: 'crimped ear',
-        none: 'cable tie, wire or none',
-        fitting: 'threaded or brazed fitting',
+        spring: words`constant-tension spring`,
+        lined: words`lined worm-drive`,
+        worm: words`plain perforated worm-drive`,
+        ear: words`crimped ear`,
+        none: words`cable tie, wire or none`,
+        fitting: words`threaded or brazed fitting`,
       },
       choice: true,
     },
     bead: {
       type: 'choice',
-      label: 'Bead or barb on the spigot',
-      help: 'A ridge that the hose has to climb.',
-      options: { yes: 'yes', no: 'no' },
+      label: words`Bead or barb on the spigot`,
+      help: words`A ridge that the hose has to climb.`,
+      options: { yes: words`yes`, no: words`no` },
     },
     drip: {
       type: 'choice',
-      label: 'Drips onto high voltage',
-      help: 'Follow a drop from every joint and along the hose, also on a slope.',
+      label: words`Drips onto high voltage`,
+      help: words`Follow a drop from every joint and along the hose, also on a slope.`,
       options: {
-        none: 'cannot reach it',
-        shielded: 'only past a tray or shield',
-        open: 'can reach it',
-        unknown: 'not looked at',
+        none: words`cannot reach it`,
+        shielded: words`only past a tray or shield`,
+        open: words`can reach it`,
+        unknown: words`not looked at`,
       },
     },
   },
   outputs: {
     worstTemperature: {
       type: 'number',
-      label: 'Hottest at the hose',
+      label: words`Hottest at the hose`,
       symbol: 'T',
       of: 'temperature',
       units: ['°C', '°F'],
     },
     derate: {
       type: 'number',
-      label: 'Rating left when hot',
+      label: words`Rating left when hot`,
       symbol: 'k',
       of: 'fraction',
       units: ['%', '%'],
     },
     usablePressure: {
       type: 'number',
-      label: 'Usable pressure',
+      label: words`Usable pressure`,
       symbol: 'p_u',
       of: 'pressure',
       units: ['kPa', 'psi'],
     },
     loopPressure: {
       type: 'number',
-      label: 'Pressure the loop can reach',
+      label: words`Pressure the loop can reach`,
       symbol: 'p',
       of: 'pressure',
       units: ['kPa', 'psi'],
     },
-    margin: { type: 'number', label: 'Margin', symbol: 'M', of: 'number', units: ['', ''] },
+    margin: { type: 'number', label: words`Margin`, symbol: 'M', of: 'number', units: ['', ''] },
   },
   formula: [
     String.raw`T = \max(T_c, T_b), \qquad p_u = \frac{p_r}{n}\,k(T) \quad (n = 1 \text{ for a working pressure})`,
     String.raw`p = p_{cap} + p_p + \rho g h, \qquad M = \frac{p_u}{p}`,
   ],
   validity: [
-    'The table for PVC is published for rigid pipe as far as is known; flexible tube is softer. The hose’s own sheet is better.',
-    'For rubber no loss of rating is published: within its usual temperature the rating is taken whole, above it as unknown.',
-    'A hose on the suction side can also collapse, and cold barbs shrink and weep; neither is worked here.',
+    words`The table for PVC is published for rigid pipe as far as is known; flexible tube is softer. The hose’s own sheet is better.`,
+    words`For rubber no loss of rating is published: within its usual temperature the rating is taken whole, above it as unknown.`,
+    words`A hose on the suction side can also collapse, and cold barbs shrink and weep; neither is worked here.`,
   ],
   checks: {
     temperature: {
-      title: 'Temperature',
+      title: words`Temperature`,
       basis:
         'published: SAE J20 (FEB2022), classes A and D, for the upper limits of rubber; otherwise common practice',
     },
-    derating: { title: 'Where the derating comes from', basis: 'the hose’s own sheet' },
-    pressure: { title: 'Pressure in hand', basis: 'common practice' },
-    joint: { title: 'Clamp and spigot', basis: 'common practice' },
-    drip: { title: 'Drips onto high voltage', basis: 'common practice' },
+    derating: { title: words`Where the derating comes from`, basis: 'the hose’s own sheet' },
+    pressure: { title: words`Pressure in hand`, basis: 'common practice' },
+    joint: { title: words`Clamp and spigot`, basis: 'common practice' },
+    drip: { title: words`Drips onto high voltage`, basis: 'common practice' },
   },
   hazards: ['hot-coolant', 'leak-onto-high-voltage'],
   sources: [
@@ -316,7 +320,7 @@ export const hoseSuitability = defineCalculator({
     const hot = say(worst, '°C')
     const replace =
       material === 'pvc'
-        ? ' It yellows, stiffens and creeps off barbs: for bench and first fill.'
+        ? ` ${words`It yellows, stiffens and creeps off barbs: for bench and first fill.`}`
         : ''
     const temperatureLevel: Level =
       passes === undefined || stops === undefined
@@ -328,8 +332,8 @@ export const hoseSuitability = defineCalculator({
             : 'stop'
     const limits =
       sheet === undefined
-        ? `${say(passes, '°C')} (watch), ${say(stops, '°C')} (stop)`
-        : `${say(sheet, '°C')}, by its sheet (stop)`
+        ? words`at most ${say(passes, '°C')} (watch), ${say(stops, '°C')} (stop)`
+        : words`at most ${say(sheet, '°C')}, by its sheet (stop)`
 
     const { derate, margin, usablePressure: usable } = output
     // A temperature typed in °F is not the table's to the last bit.
@@ -356,25 +360,24 @@ export const hoseSuitability = defineCalculator({
       clamp === 'none' ? 'stop' : clamp === 'worm' || creeps ? 'watch' : 'pass'
     const jointText =
       clamp === 'none'
-        ? 'Nothing holds the hose that keeps its grip when hot: fit a constant-tension spring or lined worm clamp.'
+        ? words`Nothing holds the hose that keeps its grip when hot: fit a constant-tension spring or lined worm clamp.`
         : bites
-          ? 'A plain worm clamp bites into this soft hose and squeezes it out: fit a lined or constant-tension one.'
+          ? words`A plain worm clamp bites into this soft hose and squeezes it out: fit a lined or constant-tension one.`
           : clamp === 'worm'
-            ? 'A plain worm clamp comes loose as the hose flows cold: fit a lined or constant-tension one, or nip it up after the first heat and again later.'
+            ? words`A plain worm clamp comes loose as the hose flows cold: fit a lined or constant-tension one, or nip it up after the first heat and again later.`
             : creeps
-              ? 'Without a bead the hose creeps off: have a bead rolled, or fit beaded spigots.'
+              ? words`Without a bead the hose creeps off: have a bead rolled, or fit beaded spigots.`
               : clamp === 'fitting'
-                ? 'A fitting holds it: use the one its sheet names.'
-                : `This kind of clamp keeps its grip; set it ${say(behindBead[0], 'mm', 1)} to ${say(behindBead[1], 'mm', 1)} behind the bead.`
+                ? words`A fitting holds it: use the one its sheet names.`
+                : words`This kind of clamp keeps its grip; set it ${say(behindBead[0], 'mm', 1)} to ${say(behindBead[1], 'mm', 1)} behind the bead.`
     const dripLevel = (
       { none: 'pass', shielded: 'watch', open: 'stop', unknown: 'unknown' } as const
     )[input.drip]
     const dripText = {
-      none: 'No drop can reach a high-voltage joint.',
-      shielded:
-        'Only a tray or shield keeps drops from a high-voltage joint: prove it with water on a slope, or re-route.',
-      open: 'A drop can reach a high-voltage joint: re-route the hose.',
-      unknown: 'Nobody has followed the drops yet: do so from every joint before filling.',
+      none: words`No drop can reach a high-voltage joint.`,
+      shielded: words`Only a tray or shield keeps drops from a high-voltage joint: prove it with water on a slope, or re-route.`,
+      open: words`A drop can reach a high-voltage joint: re-route the hose.`,
+      unknown: words`Nobody has followed the drops yet: do so from every joint before filling.`,
     }[input.drip]
     return [
       {
@@ -382,63 +385,68 @@ export const hoseSuitability = defineCalculator({
         level: temperatureLevel,
         text:
           temperatureLevel === 'unknown'
-            ? 'This material softens in hot glycol unless its maker says otherwise: enter the hottest its sheet allows for water and glycol.'
+            ? words`This material softens in hot glycol unless its maker says otherwise: enter the hottest its sheet allows for water and glycol.`
             : temperatureLevel === 'pass'
-              ? `It gets ${hot} at most.${replace}`
-              : `It gets ${hot}: ${temperatureLevel === 'watch' ? 'near the end of what this material stands' : 'too hot for it'}. Take reinforced EPDM or silicone, or cool the loop.${replace}`,
+              ? `${words`It gets ${hot} at most.`}${replace}`
+              : `${temperatureLevel === 'watch' ? words`It gets ${hot}: near the end of what this material stands. Take reinforced EPDM or silicone, or cool the loop.` : words`It gets ${hot}: too hot for it. Take reinforced EPDM or silicone, or cool the loop.`}${replace}`,
         threshold:
-          temperatureLevel === 'unknown'
-            ? 'the hottest temperature of its own sheet'
-            : `at most ${limits}`,
+          temperatureLevel === 'unknown' ? words`the hottest temperature of its own sheet` : limits,
       },
       {
         check: 'derating',
         level: deratingLevel,
         text:
           derate === undefined
-            ? `Nothing is known of its strength at ${hot}: enter what its sheet leaves of the rating.`
+            ? words`Nothing is known of its strength at ${hot}: enter what its sheet leaves of the rating.`
             : input.sheetDerate !== undefined
-              ? `Its sheet leaves ${say(derate, '%')} of the rating.`
+              ? words`Its sheet leaves ${say(derate, '%')} of the rating.`
               : fromTable
-                ? `${say(derate, '%')} of the rating is left at ${hot} by a table for rigid PVC pipe; flexible tube may keep less. Ask for the hose’s own sheet.`
-                : `The rating is taken whole at ${hot}.`,
-        threshold: 'from the hose’s own sheet (watch: table for rigid pipe)',
+                ? words`${say(derate, '%')} of the rating is left at ${hot} by a table for rigid PVC pipe; flexible tube may keep less. Ask for the hose’s own sheet.`
+                : words`The rating is taken whole at ${hot}.`,
+        threshold: words`from the hose’s own sheet (watch: table for rigid pipe)`,
       },
       {
         check: 'pressure',
         level: pressureLevel,
         text: idle
-          ? 'The loop has no pressure at all: enter cap, pump and height.'
+          ? words`The loop has no pressure at all: enter cap, pump and height.`
           : input.ratedPressure === undefined
-            ? `The loop can reach ${loop}; the hose’s rating is not given.`
+            ? words`The loop can reach ${loop}; the hose’s rating is not given.`
             : input.rating === undefined || input.rating === 'unknown'
-              ? `The loop can reach ${loop}; it is not stated whether the hose’s ${say(input.ratedPressure, 'kPa')} is a working or a burst pressure. Ask its maker.`
+              ? words`The loop can reach ${loop}; it is not stated whether the hose’s ${say(input.ratedPressure, 'kPa')} is a working or a burst pressure. Ask its maker.`
               : margin === undefined
-                ? `The loop can reach ${loop}; what the hose stands when hot is not known.`
+                ? words`The loop can reach ${loop}; what the hose stands when hot is not known.`
                 : margin >= marginWanted.pass
-                  ? `The hot hose stands ${say(usable, 'kPa')}, ${say(margin, '')} times the ${loop} that the loop can reach.`
-                  : `The hot hose stands ${say(usable, 'kPa')}, only ${say(margin, '')} times the ${loop} that the loop can reach. Take a stronger hose or a lower cap.`,
-        threshold: 'at least 3 times the loop’s pressure (watch), 2 times (stop)',
+                  ? words`The hot hose stands ${say(usable, 'kPa')}, ${say(margin, '')} times the ${loop} that the loop can reach.`
+                  : words`The hot hose stands ${say(usable, 'kPa')}, only ${say(margin, '')} times the ${loop} that the loop can reach. Take a stronger hose or a lower cap.`,
+        threshold: words`at least 3 times the loop’s pressure (watch), 2 times (stop)`,
       },
       {
         check: 'joint',
         level: jointLevel,
         text: jointText,
-        threshold: 'a clamp that keeps its tension, behind a bead (watch); no clamp (stop)',
+        threshold: words`a clamp that keeps its tension, behind a bead (watch); no clamp (stop)`,
       },
       {
         check: 'drip',
         level: dripLevel,
         text: dripText,
-        threshold: 'no path (shield: watch; open: stop)',
+        threshold: words`no path (shield: watch; open: stop)`,
       },
     ]
   },
   working(input, output, say) {
     const divisor = input.rating === 'burst' ? ` / ${say(input.burstFactor, '')}` : ''
+    const derate = say(output.derate, '%')
     return [
       `T = max(T_c, T_b) = max(${say(input.coolantTemperature, '°C')}, ${say(input.bayTemperature, '°C')}) = ${say(output.worstTemperature, '°C')}`,
-      `k = ${say(output.derate, '%')}${output.derate === undefined ? '' : input.sheetDerate !== undefined ? ' by its sheet' : input.material === 'pvc' ? ' by the table for rigid pipe' : ' within its usual temperature'}`,
+      output.derate === undefined
+        ? `k = ${derate}`
+        : input.sheetDerate !== undefined
+          ? words`k = ${derate} by its sheet`
+          : input.material === 'pvc'
+            ? words`k = ${derate} by the table for rigid pipe`
+            : words`k = ${derate} within its usual temperature`,
       `p_u = p_r${divisor === '' ? '' : ' / n'} × k = ${say(input.ratedPressure, 'kPa')}${divisor} × ${say(output.derate, '')} = ${say(output.usablePressure, 'kPa')}`,
       `p = p_cap + p_p + ρ g h = ${say(input.capPressure, 'kPa')} + ${say(input.pumpPressure, 'kPa')} + ${say(coolantDensity, 'kg/m³', 4)} × ${say(gravity, 'm/s²')} × ${say(input.staticHeight, 'm')} = ${say(output.loopPressure, 'kPa')}`,
       `M = p_u / p = ${say(output.usablePressure, 'kPa')} / ${say(output.loopPressure, 'kPa')} = ${say(output.margin, '')}`,

@@ -7,6 +7,7 @@
  */
 import { standardPressure } from '../air.ts'
 import { defineCalculator, type Level } from '../define.ts'
+import { words } from '../../src/words/words.ts'
 
 /** s; common practice. */
 const fullTest = 15 * 60
@@ -20,138 +21,140 @@ const steadyWithin = 5
 
 export const leakTest = defineCalculator({
   id: 'leak-test',
-  title: 'Leak test by pressure',
+  title: words`Leak test by pressure`,
   phase: 'cooling',
-  purpose:
-    'Tells a leak from cooling air when a coolant loop is pumped up and watched, and holds the test pressure against the weakest part.',
+  purpose: words`Tells a leak from cooling air when a coolant loop is pumped up and watched, and holds the test pressure against the weakest part.`,
   inputs: {
     start: {
       type: 'number',
-      label: 'Pressure at the start',
+      label: words`Pressure at the start`,
       symbol: 'p_1',
       of: 'gaugePressure',
       units: ['kPa gauge', 'psi gauge'],
       hard: [5, 400],
       usual: [30, 150],
-      help: 'Read after a minute, when the pumped air has cooled.',
+      help: words`Read after a minute, when the pumped air has cooled.`,
     },
     end: {
       type: 'number',
-      label: 'Pressure at the end',
+      label: words`Pressure at the end`,
       symbol: 'p_2',
       of: 'gaugePressure',
       units: ['kPa gauge', 'psi gauge'],
       hard: [0, 500],
       usual: [0, 150],
-      help: 'On the same gauge.',
+      help: words`On the same gauge.`,
     },
     duration: {
       type: 'number',
-      label: 'Held for',
+      label: words`Held for`,
       symbol: 't',
       of: 'time',
       units: ['min', 'min'],
       hard: [1, 1440],
       usual: [5, 120],
-      help: 'Between the two readings.',
+      help: words`Between the two readings.`,
     },
     startTemperature: {
       type: 'number',
-      label: 'Temperature at the start',
+      label: words`Temperature at the start`,
       symbol: 'T_1',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-30, 80],
       usual: [0, 45],
-      help: 'Of the tank with the trapped air, by touch probe.',
+      help: words`Of the tank with the trapped air, by touch probe.`,
     },
     endTemperature: {
       type: 'number',
-      label: 'Temperature at the end',
+      label: words`Temperature at the end`,
       symbol: 'T_2',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-30, 80],
       usual: [0, 45],
-      help: 'At the same place.',
+      help: words`At the same place.`,
     },
     division: {
       type: 'number',
-      label: 'Smallest change the gauge shows',
+      label: words`Smallest change the gauge shows`,
       symbol: 'δ',
       of: 'pressure',
       units: ['kPa', 'psi'],
       hard: [0.01, 50],
       usual: [0.1, 7],
-      help: 'Half a division of its scale.',
-      assume: { value: 1, because: 'half a division of a hand pump’s gauge' },
+      help: words`Half a division of its scale.`,
+      assume: { value: 1, because: words`half a division of a hand pump’s gauge` },
     },
     weakest: {
       type: 'number',
-      label: 'Weakest part is rated for',
+      label: words`Weakest part is rated for`,
       symbol: 'p_w',
       of: 'gaugePressure',
       units: ['kPa gauge', 'psi gauge'],
       hard: [1, 2000],
       usual: [50, 300],
-      help: 'The least of cold plate, pump, radiator, tank and hose, from their sheets.',
+      help: words`The least of cold plate, pump, radiator, tank and hose, from their sheets.`,
       optional: true,
     },
     cap: {
       type: 'number',
-      label: 'Cap opens at',
+      label: words`Cap opens at`,
       symbol: 'p_c',
       of: 'gaugePressure',
       units: ['kPa gauge', 'psi gauge'],
       hard: [0, 300],
       usual: [30, 150],
-      help: 'Stamped on it; leave out for an open tank.',
+      help: words`Stamped on it; leave out for an open tank.`,
       optional: true,
     },
     altitude: {
       type: 'number',
-      label: 'Altitude',
+      label: words`Altitude`,
       symbol: 'h',
       of: 'length',
       units: ['m', 'ft'],
       hard: [-400, 5000],
       usual: [0, 2500],
-      help: 'Of the workshop.',
-      assume: { value: 0, because: 'at sea level; 1000 m change the correction by a twentieth' },
+      help: words`Of the workshop.`,
+      assume: {
+        value: 0,
+        because: words`at sea level; 1000 m change the correction by a twentieth`,
+      },
     },
   },
   outputs: {
     expected: {
       type: 'number',
-      label: 'To expect without a leak',
+      label: words`To expect without a leak`,
       symbol: 'p_e',
       of: 'gaugePressure',
       units: ['kPa gauge', 'psi gauge'],
     },
     thermal: {
       type: 'number',
-      label: 'Drop from cooling',
+      label: words`Drop from cooling`,
       symbol: 'Δp_T',
       of: 'pressure',
       units: ['kPa', 'psi'],
     },
     residual: {
       type: 'number',
-      label: 'Drop that is left',
+      label: words`Drop that is left`,
       symbol: 'Δp',
       of: 'pressure',
       units: ['kPa', 'psi'],
     },
     lost: {
       type: 'number',
-      label: 'Lost in 15 minutes',
+      label: words`Lost in 15 minutes`,
       symbol: 'ℓ',
       of: 'fraction',
       units: ['%', '%'],
     },
     limit: {
       type: 'number',
-      label: 'Highest pressure to test at',
+      label: words`Highest pressure to test at`,
       symbol: 'p_max',
       of: 'gaugePressure',
       units: ['kPa gauge', 'psi gauge'],
@@ -162,19 +165,19 @@ export const leakTest = defineCalculator({
     String.raw`\ell = \frac{\Delta p}{p_1}\cdot\frac{15\,\text{min}}{t}`,
   ],
   validity: [
-    'For air trapped above the coolant at the temperature that was measured; its volume is taken as fixed. Hoses that give and coolant that shrinks lower the pressure further and look like a leak.',
-    'The loss is scaled to 15 minutes in proportion to time.',
-    'A pressure test finds what leaks cold. It is repeated hot, and dry paper under every joint shows where.',
+    words`For air trapped above the coolant at the temperature that was measured; its volume is taken as fixed. Hoses that give and coolant that shrinks lower the pressure further and look like a leak.`,
+    words`The loss is scaled to 15 minutes in proportion to time.`,
+    words`A pressure test finds what leaks cold. It is repeated hot, and dry paper under every joint shows where.`,
   ],
   checks: {
     rating: {
-      title: 'Test pressure and ratings',
+      title: words`Test pressure and ratings`,
       basis: 'the parts’ own sheets and the cap; common practice (100 kPa)',
       never: true,
     },
-    loss: { title: 'Loss beyond cooling', basis: 'common practice' },
-    duration: { title: 'Long enough', basis: 'common practice' },
-    steady: { title: 'Temperature steady', basis: 'common practice' },
+    loss: { title: words`Loss beyond cooling`, basis: 'common practice' },
+    duration: { title: words`Long enough`, basis: 'common practice' },
+    steady: { title: words`Temperature steady`, basis: 'common practice' },
   },
   hazards: ['hot-coolant', 'coolant-poison', 'leak-onto-high-voltage'],
   sources: [
@@ -227,42 +230,45 @@ export const leakTest = defineCalculator({
         check: 'rating',
         level: ratingLevel,
         text: {
-          stop: `${kPa(start)} is above what the weakest part or the cap is made for, ${kPa(rated === Infinity ? undefined : rated)}: let it down and test lower.`,
-          unknown: 'The weakest part’s rating is not given: look it up before pumping.',
-          watch: `${kPa(start)} is within the ratings and more than a coolant loop is commonly tested at.`,
-          pass: `${kPa(start)} is within every rating.`,
+          stop: words`${kPa(start)} is above what the weakest part or the cap is made for, ${kPa(rated === Infinity ? undefined : rated)}: let it down and test lower.`,
+          unknown: words`The weakest part’s rating is not given: look it up before pumping.`,
+          watch: words`${kPa(start)} is within the ratings and more than a coolant loop is commonly tested at.`,
+          pass: words`${kPa(start)} is within every rating.`,
         }[ratingLevel],
-        threshold: `at most the weakest rating and the cap (stop), and ${kPa(usualMost)} (watch)${limit === undefined ? '' : `: here ${kPa(limit)}`}`,
+        threshold:
+          limit === undefined
+            ? words`at most the weakest rating and the cap (stop), and ${kPa(usualMost)} (watch)`
+            : words`at most the weakest rating and the cap (stop), and ${kPa(usualMost)} (watch): here ${kPa(limit)}`,
       },
       {
         check: 'loss',
         level: lossLevel,
         text: rose
-          ? `The pressure is ${kPa(end)} and should be ${kPa(expected)}: it rose, so the trapped air was not at the temperature measured. Repeat it in the shade.`
+          ? words`The pressure is ${kPa(end)} and should be ${kPa(expected)}: it rose, so the trapped air was not at the temperature measured. Repeat it in the shade.`
           : lossLevel === 'unknown'
-            ? `The gauge shows no less than ${say(division, 'kPa', 2)}, which is more than the limit in this time: hold it longer or use a finer gauge.`
+            ? words`The gauge shows no less than ${say(division, 'kPa', 2)}, which is more than the limit in this time: hold it longer or use a finer gauge.`
             : lossLevel === 'pass'
-              ? `It reads ${kPa(end)}; ${kPa(expected)} is to be expected from the temperature.`
-              : `It reads ${kPa(end)} where ${kPa(expected)} is to be expected: ${percent} in 15 minutes goes somewhere. Look for it with paper and soap at every joint, tighten, repeat.`,
-        threshold: 'at most 2 % of the starting pressure in 15 minutes (watch), 5 % (stop)',
+              ? words`It reads ${kPa(end)}; ${kPa(expected)} is to be expected from the temperature.`
+              : words`It reads ${kPa(end)} where ${kPa(expected)} is to be expected: ${percent} in 15 minutes goes somewhere. Look for it with paper and soap at every joint, tighten, repeat.`,
+        threshold: words`at most 2 % of the starting pressure in 15 minutes (watch), 5 % (stop)`,
       },
       {
         check: 'duration',
         level: duration >= fullTest ? 'pass' : 'watch',
         text:
           duration >= fullTest
-            ? `It was held for ${say(duration, 'min')}.`
-            : `It was held for ${say(duration, 'min')}: a slow leak needs 15 minutes to show.`,
-        threshold: 'at least 15 minutes',
+            ? words`It was held for ${say(duration, 'min')}.`
+            : words`It was held for ${say(duration, 'min')}: a slow leak needs 15 minutes to show.`,
+        threshold: words`at least 15 minutes`,
       },
       {
         check: 'steady',
         level: apart <= steadyWithin ? 'pass' : 'watch',
         text:
           apart <= steadyWithin
-            ? `The temperature changed by ${say(apart, 'K', 2)}.`
-            : `The temperature changed by ${say(apart, 'K', 2)}: the correction is larger than the leak looked for. Wait until it is steady.`,
-        threshold: `at most ${say(steadyWithin, 'K', 1)} between the readings`,
+            ? words`The temperature changed by ${say(apart, 'K', 2)}.`
+            : words`The temperature changed by ${say(apart, 'K', 2)}: the correction is larger than the leak looked for. Wait until it is steady.`,
+        threshold: words`at most ${say(steadyWithin, 'K', 1)} between the readings`,
       },
     ]
   },

@@ -10,6 +10,7 @@ import * as elementary from '../elementary.ts'
 import { defineCalculator } from '../define.ts'
 import type { InputValues, NumberOutput } from '../define.ts'
 import type { Series } from '../plot.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Common practice. */
 const tankAbove = 0.05
@@ -20,102 +21,102 @@ const camber = (5 * Math.PI) / 180
 const inputs = {
   wheelbase: {
     type: 'number',
-    label: 'Wheelbase',
+    label: words`Wheelbase`,
     symbol: 'L',
     of: 'length',
     units: ['m', 'in'],
     hard: [0.8, 8],
     usual: [1.5, 4.5],
-    help: 'Front axle to rear axle.',
+    help: words`Front axle to rear axle.`,
   },
   frontChange: {
     type: 'number',
-    label: 'Front, measured stance to ride height',
+    label: words`Front, measured stance to ride height`,
     symbol: 'Δz_f',
     of: 'length',
     units: ['mm', 'in'],
     hard: [-600, 600],
     usual: [-300, 300],
-    help: 'How much higher the body sits over the front axle on its wheels than when the heights were taken.',
+    help: words`How much higher the body sits over the front axle on its wheels than when the heights were taken.`,
   },
   rearChange: {
     type: 'number',
-    label: 'Rear, measured stance to ride height',
+    label: words`Rear, measured stance to ride height`,
     symbol: 'Δz_r',
     of: 'length',
     units: ['mm', 'in'],
     hard: [-600, 600],
     usual: [-300, 300],
-    help: 'How much higher the body sits over the rear axle on its wheels than when the heights were taken.',
+    help: words`How much higher the body sits over the rear axle on its wheels than when the heights were taken.`,
   },
   slope: {
     type: 'number',
-    label: 'Parking slope',
+    label: words`Parking slope`,
     symbol: 'i',
     of: 'fraction',
     units: ['%', '%'],
     hard: [0, 40],
     usual: [0, 20],
-    help: 'Steepest place where it is parked; nose-up and nose-down are both worked.',
+    help: words`Steepest place where it is parked; nose-up and nose-down are both worked.`,
     choice: true,
-    assume: { value: 10, because: 'a steep drive' },
+    assume: { value: 10, because: words`a steep drive` },
   },
   points: {
     type: 'list',
-    label: 'Points of the loop',
-    row: 'point',
-    help: 'In the order in which the coolant runs: tank, pump, every port and every high place of a hose.',
+    label: words`Points of the loop`,
+    row: words`point`,
+    help: words`In the order in which the coolant runs: tank, pump, every port and every high place of a hose.`,
     rows: [1, 60],
     fields: {
-      name: { type: 'text', label: 'Name', help: 'Such as hose under seat.' },
+      name: { type: 'text', label: words`Name`, help: words`Such as hose under seat.` },
       role: {
         type: 'choice',
-        label: 'Role',
-        help: 'What sits there.',
+        label: words`Role`,
+        help: words`What sits there.`,
         options: {
-          tank: 'tank, low mark',
-          pump: 'pump inlet',
-          port: 'port of a part',
-          crest: 'crest of a hose',
-          other: 'other place',
+          tank: words`tank, low mark`,
+          pump: words`pump inlet`,
+          port: words`port of a part`,
+          crest: words`crest of a hose`,
+          other: words`other place`,
         },
       },
       x: {
         type: 'number',
-        label: 'Behind the front axle',
+        label: words`Behind the front axle`,
         symbol: 'x',
         of: 'length',
         units: ['m', 'in'],
         hard: [-3, 9],
         usual: [-1.5, 5],
-        help: 'Ahead of the axle negative.',
+        help: words`Ahead of the axle negative.`,
       },
       z: {
         type: 'number',
-        label: 'Height',
+        label: words`Height`,
         symbol: 'z',
         of: 'length',
         units: ['mm', 'in'],
         hard: [-1000, 4000],
         usual: [0, 2000],
-        help: 'Above level ground, at the highest wet place; for the tank its low mark.',
+        help: words`Above level ground, at the highest wet place; for the tank its low mark.`,
       },
       y: {
         type: 'number',
-        label: 'To the left',
+        label: words`To the left`,
         symbol: 'y',
         of: 'length',
         units: ['mm', 'in'],
         hard: [-2000, 2000],
         usual: [-1000, 1000],
-        help: 'From the middle, to the right negative. Where tank and point have it, leaning 5° is worked too.',
+        help: words`From the middle, to the right negative. Where tank and point have it, leaning 5° is worked too.`,
         optional: true,
       },
       bleed: {
         type: 'choice',
-        label: 'Bleed',
-        help: 'Whether air can be let out there. Left out: no.',
-        options: { yes: 'yes', no: 'no' },
+        label: words`Bleed`,
+        help: words`Whether air can be let out there. Left out: no.`,
+        options: { yes: words`yes`, no: words`no` },
         optional: true,
         choice: true,
       },
@@ -140,16 +141,23 @@ function rideAngle(input: Inputs): number {
   )
 }
 
+const atRideHeight = words`at ride height`
+const noseUp = words`parked nose-up`
+const noseDown = words`parked nose-down`
+const leaningRight = words`leaning to the right`
+const leaningLeft = words`leaning to the left`
+const noCrest = words`none`
+
 /** Ride height comes first. */
 function attitudes(input: Inputs): readonly Attitude[] {
   const ride = rideAngle(input)
   const slope = elementary.atan(input.slope)
   return [
-    { name: 'at ride height', tailUp: ride, lean: 0 },
-    { name: 'parked nose-up', tailUp: ride - slope, lean: 0 },
-    { name: 'parked nose-down', tailUp: ride + slope, lean: 0 },
-    { name: 'leaning to the right', tailUp: ride, lean: camber },
-    { name: 'leaning to the left', tailUp: ride, lean: -camber },
+    { name: atRideHeight, tailUp: ride, lean: 0 },
+    { name: noseUp, tailUp: ride - slope, lean: 0 },
+    { name: noseDown, tailUp: ride + slope, lean: 0 },
+    { name: leaningRight, tailUp: ride, lean: camber },
+    { name: leaningLeft, tailUp: ride, lean: -camber },
   ]
 }
 
@@ -212,8 +220,8 @@ function crests(input: Inputs): readonly Point[] {
 function worked(input: Inputs) {
   const tank = onlyTank(input)
   const margins = tank === undefined ? [] : marginsBelow(tank, input)
-  const level = margins.filter(({ attitude }) => attitude === 'at ride height')
-  const sloping = margins.filter(({ attitude }) => attitude !== 'at ride height')
+  const level = margins.filter(({ attitude }) => attitude === atRideHeight)
+  const sloping = margins.filter(({ attitude }) => attitude !== atRideHeight)
   const pump = margins.filter(({ point }) => point.role === 'pump')
   return {
     tank,
@@ -237,55 +245,54 @@ const height = (label: string, symbol: string) =>
 
 export const loopHeights = defineCalculator({
   id: 'loop-heights',
-  title: 'Heights of the coolant loop',
+  title: words`Heights of the coolant loop`,
   phase: 'cooling',
-  purpose:
-    'Whether the tank stays above the whole loop at ride height and on slopes, feeds the pump, and where air can collect.',
+  purpose: words`Whether the tank stays above the whole loop at ride height and on slopes, feeds the pump, and where air can collect.`,
   inputs,
   outputs: {
     table: {
       type: 'table',
-      label: 'Heights',
+      label: words`Heights`,
       columns: {
-        name: { type: 'text', label: 'Point' },
-        measured: height('As measured', 'z'),
-        ride: height('At ride height', 'z_r'),
-        noseUp: height('Nose-up', 'z_u'),
-        noseDown: height('Nose-down', 'z_d'),
-        below: height('Tank above it, worst', 'm'),
+        name: { type: 'text', label: words`Point` },
+        measured: height(words`As measured`, 'z'),
+        ride: height(words`At ride height`, 'z_r'),
+        noseUp: height(words`Nose-up`, 'z_u'),
+        noseDown: height(words`Nose-down`, 'z_d'),
+        below: height(words`Tank above it, worst`, 'm'),
       },
     },
-    worstMargin: height('Tank above the loop, worst', 'm_min'),
-    worstPoint: { type: 'text', label: 'Where' },
-    worstAttitude: { type: 'text', label: 'When' },
-    measuredMargin: height('Tank above the loop, as measured', 'm_0'),
-    rideMargin: height('Tank above the loop, at ride height', 'm_r'),
-    pumpHead: height('Tank above the pump inlet, at ride height', 'h'),
-    worstPumpHead: height('Tank above the pump inlet, worst', 'h_min'),
+    worstMargin: height(words`Tank above the loop, worst`, 'm_min'),
+    worstPoint: { type: 'text', label: words`Where` },
+    worstAttitude: { type: 'text', label: words`When` },
+    measuredMargin: height(words`Tank above the loop, as measured`, 'm_0'),
+    rideMargin: height(words`Tank above the loop, at ride height`, 'm_r'),
+    pumpHead: height(words`Tank above the pump inlet, at ride height`, 'h'),
+    worstPumpHead: height(words`Tank above the pump inlet, worst`, 'h_min'),
     pitch: {
       type: 'number',
-      label: 'Tail-up pitch at ride height',
+      label: words`Tail-up pitch at ride height`,
       symbol: 'θ',
       of: 'angle',
       units: ['°', '°'],
     },
-    openCrests: { type: 'text', label: 'Crests without a bleed' },
+    openCrests: { type: 'text', label: words`Crests without a bleed` },
   },
   formula: [
     String.raw`\sin\theta_0 = \frac{\Delta z_r - \Delta z_f}{L}, \qquad \theta = \theta_0 \pm \arctan i`,
     String.raw`z' = x\sin\theta + (y\sin\varphi + z\cos\varphi)\cos\theta, \qquad \varphi = 0,\; \pm 5^\circ`,
   ],
   validity: [
-    'x runs rearward, y to the left, z up; the body pitches (θ, tail up), then leans (φ, right side down), about the front axle; only differences of height matter.',
-    'The body turns as a whole: springs do not settle further on the slope.',
-    'Coolant at rest, tank at its low mark; a running pump and a closed cap change pressures, not where air collects.',
-    'Slopes along and leaning across are worked one at a time.',
+    words`x runs rearward, y to the left, z up; the body pitches (θ, tail up), then leans (φ, right side down), about the front axle; only differences of height matter.`,
+    words`The body turns as a whole: springs do not settle further on the slope.`,
+    words`Coolant at rest, tank at its low mark; a running pump and a closed cap change pressures, not where air collects.`,
+    words`Slopes along and leaning across are worked one at a time.`,
   ],
   checks: {
-    ride: { title: 'Tank above the loop at ride height', basis: 'common practice' },
-    slopes: { title: 'Tank above the loop on slopes', basis: 'common practice' },
-    pump: { title: 'Pump below the tank', basis: 'common practice' },
-    crests: { title: 'Crests that hold air', basis: 'common practice' },
+    ride: { title: words`Tank above the loop at ride height`, basis: 'common practice' },
+    slopes: { title: words`Tank above the loop on slopes`, basis: 'common practice' },
+    pump: { title: words`Pump below the tank`, basis: 'common practice' },
+    crests: { title: words`Crests that hold air`, basis: 'common practice' },
   },
   hazards: ['crush', 'hot-coolant', 'dry-pump'],
   sources: [{ title: 'Rotation of a rigid body: pitch, then roll', trust: 'model' }],
@@ -316,17 +323,23 @@ export const loopHeights = defineCalculator({
       pumpHead: levelPump?.margin,
       worstPumpHead: pump?.margin,
       pitch: ride,
-      openCrests: open.length === 0 ? 'none' : open.map(({ name }) => name).join(', '),
+      openCrests: open.length === 0 ? noCrest : open.map(({ name }) => name).join(', '),
     }
   },
   findings(input, output, say) {
     const { tank, level, open, bled, pump } = worked(input)
     const noTank =
       input.points.filter(({ role }) => role === 'tank').length > 1
-        ? 'More than one point is the tank’s low mark: keep the one that feeds the pump.'
-        : 'No point is the tank’s low mark: enter it.'
+        ? words`More than one point is the tank’s low mark: keep the one that feeds the pump.`
+        : words`No point is the tank’s low mark: enter it.`
     const describe = ({ point, attitude, margin }: Margin) =>
-      `${attitude === 'at ride height' ? 'At ride height' : `When ${attitude}`} the tank’s low mark is ${say(Math.abs(margin), 'mm')} ${margin < 0 ? 'below' : 'above'} “${point.name}”`
+      attitude === atRideHeight
+        ? margin < 0
+          ? words`At ride height the tank’s low mark is ${say(-margin, 'mm')} below “${point.name}”`
+          : words`At ride height the tank’s low mark is ${say(margin, 'mm')} above “${point.name}”`
+        : margin < 0
+          ? words`When ${attitude} the tank’s low mark is ${say(-margin, 'mm')} below “${point.name}”`
+          : words`When ${attitude} the tank’s low mark is ${say(margin, 'mm')} above “${point.name}”`
     const grade = (margin: number) =>
       margin >= tankAbove ? 'pass' : margin >= 0 ? 'watch' : 'stop'
 
@@ -341,9 +354,9 @@ export const loopHeights = defineCalculator({
     const leaning =
       tank?.y !== undefined && leaned > 1
         ? leaned === input.points.length
-          ? 'Leaning 5° either way is included.'
-          : 'Leaning is worked only for the points that have a sideways place.'
-        : 'Leaning is not worked: no sideways places are given.'
+          ? words`Leaning 5° either way is included.`
+          : words`Leaning is worked only for the points that have a sideways place.`
+        : words`Leaning is not worked: no sideways places are given.`
 
     const head = pump?.margin
     const pumpLevel =
@@ -354,7 +367,7 @@ export const loopHeights = defineCalculator({
           : head >= pumpBelow.stop
             ? 'watch'
             : 'stop'
-    const crested = output.openCrests !== 'none'
+    const crested = output.openCrests !== noCrest
     return [
       {
         check: 'ride',
@@ -363,11 +376,11 @@ export const loopHeights = defineCalculator({
           level === undefined
             ? tank === undefined
               ? noTank
-              : 'Only the tank is given: enter pump, ports and crests.'
+              : words`Only the tank is given: enter pump, ports and crests.`
             : level.margin >= tankAbove
-              ? `${describe(level)}, the highest other point.`
-              : `${describe(level)}: air will stay there. Raise the tank or lower the hose.`,
-        threshold: `at least ${say(tankAbove, 'mm', 1)} above (watch), ${say(0, 'mm', 1)} (stop)`,
+              ? words`${describe(level)}, the highest other point.`
+              : words`${describe(level)}: air will stay there. Raise the tank or lower the hose.`,
+        threshold: words`at least ${say(tankAbove, 'mm', 1)} above (watch), ${say(0, 'mm', 1)} (stop)`,
       },
       {
         check: 'slopes',
@@ -376,13 +389,13 @@ export const loopHeights = defineCalculator({
           named === undefined
             ? tank === undefined
               ? noTank
-              : 'Only the tank is given: enter pump, ports and crests.'
+              : words`Only the tank is given: enter pump, ports and crests.`
             : slopeLevel === 'pass'
-              ? `${describe(named)}, the least of all slopes. ${leaning}`
+              ? `${words`${describe(named)}, the least of all slopes.`} ${leaning}`
               : named === bled
-                ? `${describe(named)}; it has a bleed: open it again after parking so. ${leaning}`
-                : `${describe(named)}: air can move there. Move the tank towards it, raise the tank, or fit a bleed there. ${leaning}`,
-        threshold: `on ${say(input.slope, '%')} either way at least ${say(tankAbove, 'mm', 1)} above (watch), ${say(0, 'mm', 1)} (stop; watch at a bleed)`,
+                ? `${words`${describe(named)}; it has a bleed: open it again after parking so.`} ${leaning}`
+                : `${words`${describe(named)}: air can move there. Move the tank towards it, raise the tank, or fit a bleed there.`} ${leaning}`,
+        threshold: words`on ${say(input.slope, '%')} either way at least ${say(tankAbove, 'mm', 1)} above (watch), ${say(0, 'mm', 1)} (stop; watch at a bleed)`,
       },
       {
         check: 'pump',
@@ -391,27 +404,27 @@ export const loopHeights = defineCalculator({
           pump === undefined || head === undefined
             ? tank === undefined
               ? noTank
-              : 'No point is the pump inlet: enter it.'
+              : words`No point is the pump inlet: enter it.`
             : pumpLevel === 'pass'
-              ? `${describe(pump)}, at its least.`
-              : `${describe(pump)}, at its least: the pump may draw air and run dry. Mount it lower or raise the tank.`,
-        threshold: `pump at least ${say(pumpBelow.pass, 'mm', 2)} below the low mark (watch), ${say(pumpBelow.stop, 'mm', 1)} (stop)`,
+              ? words`${describe(pump)}, at its least.`
+              : words`${describe(pump)}, at its least: the pump may draw air and run dry. Mount it lower or raise the tank.`,
+        threshold: words`pump at least ${say(pumpBelow.pass, 'mm', 2)} below the low mark (watch), ${say(pumpBelow.stop, 'mm', 1)} (stop)`,
       },
       {
         check: 'crests',
         level: crested ? 'watch' : input.points.length < 3 ? 'unknown' : 'pass',
         text: crested
-          ? `Air collects at ${output.openCrests ?? ''}: fit a bleed there, or route it without a hump.`
+          ? words`Air collects at ${output.openCrests ?? ''}: fit a bleed there, or route it without a hump.`
           : input.points.length < 3
-            ? 'Too few points to find a crest: enter the loop’s high places in order.'
-            : 'No place is higher than its neighbours without a bleed.',
-        threshold: 'no crest without a bleed (watch)',
+            ? words`Too few points to find a crest: enter the loop’s high places in order.`
+            : words`No place is higher than its neighbours without a bleed.`,
+        threshold: words`no crest without a bleed (watch)`,
       },
     ]
   },
   working(input, output, say) {
     const { tank, overall } = worked(input)
-    const first = `sin θ_0 = (Δz_r − Δz_f) / L = (${say(input.rearChange, 'mm')} − ${say(input.frontChange, 'mm')}) / ${say(input.wheelbase, 'm')}; θ_0 = ${say(output.pitch, '°')} tail up`
+    const first = words`sin θ_0 = (Δz_r − Δz_f) / L = (${say(input.rearChange, 'mm')} − ${say(input.frontChange, 'mm')}) / ${say(input.wheelbase, 'm')}; θ_0 = ${say(output.pitch, '°')} tail up`
     if (tank === undefined || overall === undefined) return [first]
     const attitude = attitudes(input).find(({ name }) => name === overall.attitude)
     const { tailUp, lean } = attitude ?? { tailUp: 0, lean: 0 }
@@ -419,10 +432,10 @@ export const loopHeights = defineCalculator({
       `${point.name}: z′ = x sin θ + (y sin φ + z cos φ) cos θ = ${say(point.x, 'm')} × ${say(elementary.sin(tailUp), '', 4)} + (${say(point.y ?? 0, 'mm')} × ${say(elementary.sin(lean), '')} + ${say(point.z, 'mm')} × ${say(elementary.cos(lean), '', 4)}) × ${say(elementary.cos(tailUp), '', 4)} = ${say(heightAt(point, tailUp, lean), 'mm', 4)}`
     return [
       first,
-      `Worst ${overall.attitude}: θ = ${say(tailUp, '°')}, φ = ${say(lean, '°')}`,
+      words`Worst ${overall.attitude}: θ = ${say(tailUp, '°')}, φ = ${say(lean, '°')}`,
       line(tank),
       line(overall.point),
-      `m_min = z′ of the tank − z′ of the other = ${say(overall.margin, 'mm')}`,
+      words`m_min = z′ of the tank − z′ of the other = ${say(overall.margin, 'mm')}`,
     ]
   },
   plot(input) {
@@ -435,12 +448,12 @@ export const loopHeights = defineCalculator({
     const loop = (place: (point: Point) => readonly [number, number]): Series['points'] =>
       [...input.points, ...input.points.slice(0, 1)].map(place)
     return {
-      title: 'The loop from the side',
-      x: { label: 'Behind the front axle', of: 'length', units: ['m', 'in'] },
-      y: { label: 'Height', of: 'length', units: ['mm', 'in'] },
+      title: words`The loop from the side`,
+      x: { label: words`Behind the front axle`, of: 'length', units: ['m', 'in'] },
+      y: { label: words`Height`, of: 'length', units: ['mm', 'in'] },
       series: [
-        { name: 'as measured', line: 'dotted', points: loop(({ x, z }) => [x, z]) },
-        { name: 'at ride height', line: 'solid', points: loop(turned) },
+        { name: words`as measured`, line: 'dotted', points: loop(({ x, z }) => [x, z]) },
+        { name: words`at ride height`, line: 'solid', points: loop(turned) },
       ],
       marks: [
         ...input.points.map((point) => {
@@ -449,10 +462,11 @@ export const loopHeights = defineCalculator({
         }),
         ...(tank === undefined
           ? []
-          : [{ x: 0, y: turned(tank)[1], label: 'tank’s low mark', kind: 'limit-y' as const }]),
+          : [
+              { x: 0, y: turned(tank)[1], label: words`tank’s low mark`, kind: 'limit-y' as const },
+            ]),
       ],
-      caption:
-        'At ride height nothing may reach the line of the tank’s low mark. Front is to the left.',
+      caption: words`At ride height nothing may reach the line of the tank’s low mark. Front is to the left.`,
       sideView: true,
     }
   },

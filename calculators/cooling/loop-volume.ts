@@ -9,6 +9,7 @@ import { coolantFields, coolantFinding, coolantOf } from '../coolant-fields.ts'
 import { propertiesOf, propertySource, volumeFraction } from '../coolant.ts'
 import { defineCalculator, type InputValues, type Level } from '../define.ts'
 import { heeding, wrongWay } from '../wrong-way.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Share of the loop that went in; common practice. */
 const fillPass = 0.97
@@ -22,100 +23,100 @@ const airStop = 1
 const inputs = {
   hoses: {
     type: 'list',
-    label: 'Hoses',
-    row: 'hose',
-    help: 'All of them, also the one to the tank.',
+    label: words`Hoses`,
+    row: words`hose`,
+    help: words`All of them, also the one to the tank.`,
     rows: [1, 60],
     optional: true,
     fields: {
-      name: { type: 'text', label: 'Hose', help: 'From where to where.' },
+      name: { type: 'text', label: words`Hose`, help: words`From where to where.` },
       length: {
         type: 'number',
-        label: 'Length',
+        label: words`Length`,
         symbol: 'L',
         of: 'length',
         units: ['m', 'ft'],
         hard: [0.02, 30],
         usual: [0.1, 10],
-        help: 'Between the ends of the spigots.',
+        help: words`Between the ends of the spigots.`,
         choice: true,
       },
       bore: {
         type: 'number',
-        label: 'Bore',
+        label: words`Bore`,
         symbol: 'd',
         of: 'length',
         units: ['mm', 'in'],
         hard: [3, 80],
         usual: [8, 32],
-        help: 'Inside diameter.',
+        help: words`Inside diameter.`,
         choice: true,
       },
     },
   },
   parts: {
     type: 'list',
-    label: 'Parts',
-    row: 'part',
-    help: 'Radiator, cold plates, pump, heater, and the tank up to its cold mark.',
+    label: words`Parts`,
+    row: words`part`,
+    help: words`Radiator, cold plates, pump, heater, and the tank up to its cold mark.`,
     rows: [1, 60],
     optional: true,
     fields: {
-      name: { type: 'text', label: 'Part', help: 'What it is.' },
+      name: { type: 'text', label: words`Part`, help: words`What it is.` },
       volume: {
         type: 'number',
-        label: 'Holds',
+        label: words`Holds`,
         symbol: 'V_i',
         of: 'volume',
         units: ['L', 'qt'],
         hard: [0, 50],
         usual: [0.02, 10],
-        help: 'From its sheet, or filled from a measuring jug.',
+        help: words`From its sheet, or filled from a measuring jug.`,
       },
     },
   },
   ...coolantFields,
   coldTemperature: {
     type: 'number',
-    label: 'Coldest coolant',
+    label: words`Coldest coolant`,
     symbol: 'T_k',
     of: 'temperature',
     units: ['°C', '°F'],
     hard: [-50, 60],
     usual: [-30, 25],
-    help: 'The cold mark has to be wet here; filling it warm is worked from this too.',
-    assume: { value: 0, because: 'a frosty morning' },
+    help: words`The cold mark has to be wet here; filling it warm is worked from this too.`,
+    assume: { value: 0, because: words`a frosty morning` },
   },
   hotTemperature: {
     type: 'number',
-    label: 'Hottest coolant',
+    label: words`Hottest coolant`,
     symbol: 'T_h',
     of: 'temperature',
     units: ['°C', '°F'],
     hard: [0, 100],
     usual: [40, 90],
-    help: 'On the worst hill.',
+    help: words`On the worst hill.`,
   },
   filled: {
     type: 'number',
-    label: 'Went in',
+    label: words`Went in`,
     symbol: 'V_f',
     of: 'volume',
     units: ['L', 'qt'],
     hard: [0, 200],
     usual: [0.5, 30],
-    help: 'By the jug, into an empty loop, up to the cold mark.',
+    help: words`By the jug, into an empty loop, up to the cold mark.`,
     optional: true,
   },
   airSpace: {
     type: 'number',
-    label: 'Air space of the tank',
+    label: words`Air space of the tank`,
     symbol: 'V_a',
     of: 'volume',
     units: ['L', 'qt'],
     hard: [0, 50],
     usual: [0.05, 5],
-    help: 'From the cold mark to the cap, or to the overflow bottle’s brim.',
+    help: words`From the cold mark to the cap, or to the overflow bottle’s brim.`,
     choice: true,
     optional: true,
   },
@@ -133,40 +134,45 @@ const litres = (label: string, symbol: string) =>
 
 export const loopVolume = defineCalculator({
   id: 'loop-volume',
-  title: 'Loop volume, fill and expansion',
+  title: words`Loop volume, fill and expansion`,
   phase: 'cooling',
-  purpose:
-    'Adds up what the loop holds, tells from the litres that went in whether air is trapped, and how much air space the tank needs when the coolant expands.',
+  purpose: words`Adds up what the loop holds, tells from the litres that went in whether air is trapped, and how much air space the tank needs when the coolant expands.`,
   inputs,
   outputs: {
-    volume: litres('Loop holds', 'V'),
-    hoseVolume: litres('of it in hoses', 'V_h'),
-    concentrate: litres('Glycol in it', 'V_g'),
+    volume: litres(words`Loop holds`, 'V'),
+    hoseVolume: litres(words`of it in hoses`, 'V_h'),
+    concentrate: litres(words`Glycol in it`, 'V_g'),
     fillShare: {
       type: 'number',
-      label: 'Went in',
+      label: words`Went in`,
       symbol: 'V_f/V',
       of: 'fraction',
       units: ['%', '%'],
     },
-    missing: litres('Still missing', 'V − V_f'),
-    expansion: litres('Expansion', 'ΔV'),
+    missing: litres(words`Still missing`, 'V − V_f'),
+    expansion: litres(words`Expansion`, 'ΔV'),
     expansionShare: {
       type: 'number',
-      label: 'Expansion of volume',
+      label: words`Expansion of volume`,
       symbol: 'ΔV/V',
       of: 'fraction',
       units: ['%', '%'],
     },
-    airNeeded: litres('Air space needed', 'V_n'),
-    airInHand: litres('Air space in hand', 'V_a − V_n'),
+    airNeeded: litres(words`Air space needed`, 'V_n'),
+    airInHand: litres(words`Air space in hand`, 'V_a − V_n'),
     table: {
       type: 'table',
-      label: 'What holds it',
+      label: words`What holds it`,
       columns: {
-        name: { type: 'text', label: 'Part' },
-        volume: litres('Holds', 'V_j'),
-        share: { type: 'number', label: 'Share', symbol: 's', of: 'fraction', units: ['%', '%'] },
+        name: { type: 'text', label: words`Part` },
+        volume: litres(words`Holds`, 'V_j'),
+        share: {
+          type: 'number',
+          label: words`Share`,
+          symbol: 's',
+          of: 'fraction',
+          units: ['%', '%'],
+        },
       },
     },
   },
@@ -174,16 +180,16 @@ export const loopVolume = defineCalculator({
     String.raw`V = \sum \tfrac{\pi}{4} d^2 L + \sum V_i, \qquad \Delta V = V\left(\frac{\rho(T_k)}{\rho(T_h)} - 1\right), \qquad V_n = 1.5\,\Delta V`,
   ],
   validity: [
-    'Hoses are taken as round and not swollen; a rubber hose under pressure holds a little more.',
-    'Only the coolant expands: the metal and rubber round it take up about a tenth of that.',
-    'All coolant is taken to reach the hottest temperature at once, which is the careful end.',
+    words`Hoses are taken as round and not swollen; a rubber hose under pressure holds a little more.`,
+    words`Only the coolant expands: the metal and rubber round it take up about a tenth of that.`,
+    words`All coolant is taken to reach the hottest temperature at once, which is the careful end.`,
   ],
   checks: {
-    contents: { title: 'Something to fill', basis: 'model' },
-    fill: { title: 'Fill', basis: 'common practice' },
-    air: { title: 'Air space of the tank', basis: 'common practice' },
+    contents: { title: words`Something to fill`, basis: 'model' },
+    fill: { title: words`Fill`, basis: 'common practice' },
+    air: { title: words`Air space of the tank`, basis: 'common practice' },
     coolant: {
-      title: 'Coolant properties',
+      title: words`Coolant properties`,
       basis: 'published: ASHRAE 2001, IIR 2010, IAPWS',
     },
   },
@@ -259,22 +265,22 @@ export const loopVolume = defineCalculator({
         level: volume === undefined ? 'unknown' : 'pass',
         text:
           volume === undefined
-            ? 'No hose and no part with a volume is given.'
-            : `Hoses and parts hold ${L(volume)}.`,
-        threshold: 'at least one hose or part',
+            ? words`No hose and no part with a volume is given.`
+            : words`Hoses and parts hold ${L(volume)}.`,
+        threshold: words`at least one hose or part`,
       },
       {
         check: 'fill',
         level: fillLevel,
         text:
           fillShare === undefined
-            ? 'What went in is not known: fill from a measuring jug and note it.'
+            ? words`What went in is not known: fill from a measuring jug and note it.`
             : fillShare > fillMost
-              ? `${say(fillShare, '%')} of the loop went in: something that holds coolant is not in the list, or it was not empty.`
+              ? words`${say(fillShare, '%')} of the loop went in: something that holds coolant is not in the list, or it was not empty.`
               : fillLevel === 'pass'
-                ? `${L(input.filled)} of ${L(volume)} went in.`
-                : `${L(missing)} did not go in: that much air is inside. Nose up, bleed, squeeze the hoses, run the pump in short bursts, top up.`,
-        threshold: 'at least 97 % (watch), 92 % (stop); at most 105 % (watch)',
+                ? words`${L(input.filled)} of ${L(volume)} went in.`
+                : words`${L(missing)} did not go in: that much air is inside. Nose up, bleed, squeeze the hoses, run the pump in short bursts, top up.`,
+        threshold: words`at least 97 % (watch), 92 % (stop); at most 105 % (watch)`,
       },
       {
         check: 'air',
@@ -283,19 +289,21 @@ export const loopVolume = defineCalculator({
             level: airLevel,
             text:
               airLevel === 'unknown'
-                ? 'The air space of the tank, the volume or the expansion is not known.'
+                ? words`The air space of the tank, the volume or the expansion is not known.`
                 : airLevel === 'pass'
-                  ? `The coolant rises by ${L(expansion)}; the tank has ${L(airSpace)} of air.`
-                  : `The coolant rises by ${L(expansion)} and the tank has ${L(airSpace)} of air${airLevel === 'stop' ? ': it comes out of the cap' : ': little is left'}. A tank with ${L(airNeeded)} of air, or a lower cold mark.`,
+                  ? words`The coolant rises by ${L(expansion)}; the tank has ${L(airSpace)} of air.`
+                  : airLevel === 'stop'
+                    ? words`The coolant rises by ${L(expansion)} and the tank has ${L(airSpace)} of air: it comes out of the cap. A tank with ${L(airNeeded)} of air, or a lower cold mark.`
+                    : words`The coolant rises by ${L(expansion)} and the tank has ${L(airSpace)} of air: little is left. A tank with ${L(airNeeded)} of air, or a lower cold mark.`,
           },
           wrongWay(
             say,
             '°C',
-            ['coldest coolant', input.coldTemperature],
-            ['hottest coolant', input.hotTemperature],
+            [words`coldest coolant`, input.coldTemperature],
+            [words`hottest coolant`, input.hotTemperature],
           ),
         ),
-        threshold: 'at least 1.5 times the expansion (watch), once (stop)',
+        threshold: words`at least 1.5 times the expansion (watch), once (stop)`,
       },
       {
         check: 'coolant',

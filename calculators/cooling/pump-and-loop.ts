@@ -24,6 +24,7 @@ import { crossing, loopDrop, loopOf, type Loop, type Part } from '../loop.ts'
 import type { Mark } from '../plot.ts'
 import { atSpeed, parabola, throughPoints, type CurvePoint, type PumpCurve } from '../pump-curve.ts'
 import { heeding, wrongWay } from '../wrong-way.ts'
+import { words } from '../../src/words/words.ts'
 
 const elbowK = 1.5
 const bendK = 0.4
@@ -63,16 +64,16 @@ interface LoopInput {
 }
 
 const problems = {
-  'no pump': 'The pump is not given: shut-off pressure and free flow, or two points.',
-  'too few': 'It needs two points.',
-  'flow twice': 'Two points have the same flow.',
-  rises: 'The pump’s pressure rises with flow: leave out the points before its highest.',
-  'one voltage': 'Give both voltages or neither.',
-  'no loop': 'Nothing resists the flow: give hoses and parts.',
-  'no liquid': 'The coolant’s properties are not known.',
-  before: 'The crossing lies before the first point: add points at less flow.',
-  beyond: 'The crossing lies past the last point: add points at more flow.',
-  'not settled': 'No crossing was found.',
+  'no pump': words`The pump is not given: shut-off pressure and free flow, or two points.`,
+  'too few': words`It needs two points.`,
+  'flow twice': words`Two points have the same flow.`,
+  rises: words`The pump’s pressure rises with flow: leave out the points before its highest.`,
+  'one voltage': words`Give both voltages or neither.`,
+  'no loop': words`Nothing resists the flow: give hoses and parts.`,
+  'no liquid': words`The coolant’s properties are not known.`,
+  before: words`The crossing lies before the first point: add points at less flow.`,
+  beyond: words`The crossing lies past the last point: add points at more flow.`,
+  'not settled': words`No crossing was found.`,
 } as const
 type Problem = keyof typeof problems
 
@@ -141,223 +142,228 @@ const plain = (label: string, symbol: string) =>
 
 export const pumpAndLoop = defineCalculator({
   id: 'pump-and-loop',
-  title: 'Pump and loop',
+  title: words`Pump and loop`,
   phase: 'cooling',
-  purpose:
-    'What really flows: the crossing of the pump’s curve with the resistance of hoses and parts, warm and at a cold start.',
+  purpose: words`What really flows: the crossing of the pump’s curve with the resistance of hoses and parts, warm and at a cold start.`,
   inputs: {
     hoses: {
       type: 'list',
-      label: 'Hoses',
-      row: 'hose',
-      help: 'With what is in them.',
+      label: words`Hoses`,
+      row: words`hose`,
+      help: words`With what is in them.`,
       rows: [1, 60],
       optional: true,
       fields: {
-        name: { type: 'text', label: 'Hose', help: 'From where to where.' },
+        name: { type: 'text', label: words`Hose`, help: words`From where to where.` },
         length: {
           type: 'number',
-          label: 'Length',
+          label: words`Length`,
           symbol: 'L',
           of: 'length',
           units: ['m', 'ft'],
           hard: [0.02, 30],
           usual: [0.1, 10],
-          help: 'Along the hose.',
+          help: words`Along the hose.`,
           choice: true,
         },
         bore: {
           type: 'number',
-          label: 'Bore',
+          label: words`Bore`,
           symbol: 'd',
           of: 'length',
           units: ['mm', 'in'],
           hard: [6, 38],
           usual: [10, 25],
-          help: 'Inside diameter.',
+          help: words`Inside diameter.`,
           choice: true,
         },
         bends: {
-          ...plain('90° bends', 'n'),
+          ...plain(words`90° bends`, 'n'),
           hard: [0, 40],
           usual: [0, 10],
-          help: 'Swept bends, K 0.4 each.',
+          help: words`Swept bends, K 0.4 each.`,
           choice: true,
           optional: true,
         },
         elbows: {
-          ...plain('Elbows', 'm'),
+          ...plain(words`Elbows`, 'm'),
           hard: [0, 40],
           usual: [0, 6],
-          help: 'Sharp barb elbows, K 1.5 each.',
+          help: words`Sharp barb elbows, K 1.5 each.`,
           choice: true,
           optional: true,
         },
         fittings: {
-          ...plain('Other fittings, ΣK', 'K'),
+          ...plain(words`Other fittings, ΣK`, 'K'),
           hard: [0, 60],
           usual: [0, 20],
-          help: 'Tee through 0.6, into its branch 1.8.',
+          help: words`Tee through 0.6, into its branch 1.8.`,
           choice: true,
           optional: true,
         },
         leg: {
           type: 'choice',
-          label: 'Leg',
-          help: 'Which hose feeds the pump.',
-          options: { suction: 'feeds the pump', other: 'rest of the loop' },
+          label: words`Leg`,
+          help: words`Which hose feeds the pump.`,
+          options: { suction: words`feeds the pump`, other: words`rest of the loop` },
           optional: true,
         },
       },
     },
     roughness: {
       type: 'number',
-      label: 'Roughness inside',
+      label: words`Roughness inside`,
       symbol: 'ε',
       of: 'length',
       units: ['mm', 'in'],
       hard: [0, 0.3],
       usual: [0, 0.05],
-      help: 'Of the hose wall.',
-      assume: { value: 0.0015, because: 'a smooth tube' },
+      help: words`Of the hose wall.`,
+      assume: { value: 0.0015, because: words`a smooth tube` },
     },
     parts: {
       type: 'list',
-      label: 'Parts',
-      row: 'part',
-      help: 'Cold plates, radiator, heater, from their sheets.',
+      label: words`Parts`,
+      row: words`part`,
+      help: words`Cold plates, radiator, heater, from their sheets.`,
       rows: [1, 60],
       optional: true,
       fields: {
-        name: { type: 'text', label: 'Part', help: 'What it is.' },
+        name: { type: 'text', label: words`Part`, help: words`What it is.` },
         drop: {
-          ...pressureOf('Pressure drop', 'Δp'),
+          ...pressureOf(words`Pressure drop`, 'Δp'),
           hard: [0, 200],
           usual: [0.5, 60],
-          help: 'At the flow beside it.',
+          help: words`At the flow beside it.`,
         },
         referenceFlow: {
-          ...flowOf('at flow', 'V̇_i'),
+          ...flowOf(words`at flow`, 'V̇_i'),
           hard: [0.5, 60],
           usual: [4, 20],
-          help: 'Where its sheet states it.',
+          help: words`Where its sheet states it.`,
         },
         minimumFlow: {
-          ...flowOf('Least flow', 'V̇_min'),
+          ...flowOf(words`Least flow`, 'V̇_min'),
           hard: [0.1, 60],
           usual: [2, 20],
-          help: 'That its sheet asks for.',
+          help: words`That its sheet asks for.`,
           optional: true,
         },
       },
     },
     shutOff: {
-      ...pressureOf('Pump: shut-off pressure', 'p_0'),
+      ...pressureOf(words`Pump: shut-off pressure`, 'p_0'),
       hard: [5, 150],
       usual: [10, 100],
-      help: 'At no flow; a head of water as mH2O.',
+      help: words`At no flow; a head of water as mH2O.`,
       optional: true,
     },
     freeFlow: {
-      ...flowOf('Pump: free flow', 'V̇_0'),
+      ...flowOf(words`Pump: free flow`, 'V̇_0'),
       hard: [2, 60],
       usual: [8, 40],
-      help: 'Against no pressure.',
+      help: words`Against no pressure.`,
       optional: true,
     },
     points: {
       type: 'list',
-      label: 'Pump curve',
-      row: 'point',
-      help: 'From its sheet; instead of the two figures.',
+      label: words`Pump curve`,
+      row: words`point`,
+      help: words`From its sheet; instead of the two figures.`,
       rows: [2, 60],
       optional: true,
       fields: {
         flow: {
-          ...flowOf('Flow', 'V̇_j'),
+          ...flowOf(words`Flow`, 'V̇_j'),
           hard: [0, 100],
           usual: [0, 40],
-          help: 'Of one point.',
+          help: words`Of one point.`,
         },
         pressure: {
-          ...pressureOf('Pressure', 'p_j'),
+          ...pressureOf(words`Pressure`, 'p_j'),
           hard: [0, 200],
           usual: [0, 100],
-          help: 'At that flow.',
+          help: words`At that flow.`,
         },
       },
     },
     ratedVoltage: {
       type: 'number',
-      label: 'Voltage of the curve',
+      label: words`Voltage of the curve`,
       symbol: 'U_0',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [5, 60],
       usual: [12, 28],
-      help: 'On its sheet.',
+      help: words`On its sheet.`,
       optional: true,
     },
     workingVoltage: {
       type: 'number',
-      label: 'Voltage at the pump',
+      label: words`Voltage at the pump`,
       symbol: 'U',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [5, 60],
       usual: [12, 28.8],
-      help: 'Leave out both to use the curve as it is.',
+      help: words`Leave out both to use the curve as it is.`,
       optional: true,
     },
     ...coolantFields,
     temperature: {
       type: 'number',
-      label: 'Coolant, warm',
+      label: words`Coolant, warm`,
       symbol: 'T',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-30, 100],
       usual: [20, 70],
-      help: 'Working temperature.',
+      help: words`Working temperature.`,
     },
     coldTemperature: {
       type: 'number',
-      label: 'Coolant, cold start',
+      label: words`Coolant, cold start`,
       symbol: 'T_k',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-50, 40],
       usual: [-30, 20],
-      help: 'The coldest morning.',
-      assume: { value: 0, because: 'a frosty morning' },
+      help: words`The coldest morning.`,
+      assume: { value: 0, because: words`a frosty morning` },
     },
     requiredFlow: {
-      ...flowOf('Flow wanted', 'V̇_r'),
+      ...flowOf(words`Flow wanted`, 'V̇_r'),
       hard: [0.5, 60],
       usual: [4, 20],
-      help: 'For a controller 6 to 12 L/min.',
+      help: words`For a controller 6 to 12 L/min.`,
       optional: true,
     },
   },
   outputs: {
-    flow: flowOf('Flow', 'V̇'),
-    flowLow: flowOf('Flow, low end', 'V̇_low'),
-    flowHigh: flowOf('Flow, high end', 'V̇₊'),
-    pressure: pressureOf('Loop pressure', 'p'),
-    velocity: speedOf('Velocity, fastest hose', 'v'),
-    slowestVelocity: speedOf('Velocity, slowest hose', 'v_low'),
-    suctionVelocity: speedOf('Velocity, suction leg', 'v_s'),
-    reynolds: plain('Reynolds number, fastest hose', 'Re'),
-    coldFlow: flowOf('Flow at a cold start', 'V̇_k'),
-    coldFlowLow: flowOf('Flow at a cold start, low end', 'V̇_kl'),
-    largestRestriction: { type: 'text', label: 'Largest restriction' },
+    flow: flowOf(words`Flow`, 'V̇'),
+    flowLow: flowOf(words`Flow, low end`, 'V̇_low'),
+    flowHigh: flowOf(words`Flow, high end`, 'V̇₊'),
+    pressure: pressureOf(words`Loop pressure`, 'p'),
+    velocity: speedOf(words`Velocity, fastest hose`, 'v'),
+    slowestVelocity: speedOf(words`Velocity, slowest hose`, 'v_low'),
+    suctionVelocity: speedOf(words`Velocity, suction leg`, 'v_s'),
+    reynolds: plain(words`Reynolds number, fastest hose`, 'Re'),
+    coldFlow: flowOf(words`Flow at a cold start`, 'V̇_k'),
+    coldFlowLow: flowOf(words`Flow at a cold start, low end`, 'V̇_kl'),
+    largestRestriction: { type: 'text', label: words`Largest restriction` },
     shares: {
       type: 'table',
-      label: 'Who resists',
+      label: words`Who resists`,
       columns: {
-        name: { type: 'text', label: 'Part' },
-        drop: pressureOf('Drop', 'Δp'),
-        share: { type: 'number', label: 'Share', symbol: 's', of: 'fraction', units: ['%', '%'] },
+        name: { type: 'text', label: words`Part` },
+        drop: pressureOf(words`Drop`, 'Δp'),
+        share: {
+          type: 'number',
+          label: words`Share`,
+          symbol: 's',
+          of: 'fraction',
+          units: ['%', '%'],
+        },
       },
     },
   },
@@ -368,29 +374,29 @@ export const pumpAndLoop = defineCalculator({
     String.raw`\dot V \propto U,\qquad p \propto U^2`,
   ],
   validity: [
-    'One closed loop without branches, full of liquid: heights cancel, and air is not reckoned with. Pump and part figures are taken as if measured with this coolant; both go with density, so the flow hardly depends on it.',
-    'Between Reynolds 2040 and 4000 flow is neither laminar nor turbulent; friction is interpolated and both ends of the flow are given.',
-    'Parts are scaled with the square of flow, from the warm coolant. Cold, their drop lies between that and that times the ratio of viscosities: both are worked and the lower flow is judged. What thick coolant takes from a small pump is not in it.',
-    'That pump speed follows voltage is a model; a pump with its own speed control does not obey it: leave the voltages out.',
+    words`One closed loop without branches, full of liquid: heights cancel, and air is not reckoned with. Pump and part figures are taken as if measured with this coolant; both go with density, so the flow hardly depends on it.`,
+    words`Between Reynolds 2040 and 4000 flow is neither laminar nor turbulent; friction is interpolated and both ends of the flow are given.`,
+    words`Parts are scaled with the square of flow, from the warm coolant. Cold, their drop lies between that and that times the ratio of viscosities: both are worked and the lower flow is judged. What thick coolant takes from a small pump is not in it.`,
+    words`That pump speed follows voltage is a model; a pump with its own speed control does not obey it: leave the voltages out.`,
   ],
   checks: {
     flow: {
-      title: 'Flow',
+      title: words`Flow`,
       basis: 'the part’s own sheet; common practice (80 %)',
     },
     velocityLow: {
-      title: 'Slowest hose',
+      title: words`Slowest hose`,
       basis: 'published: plumbing-trade note, 2 ft/s carries bubbles down',
     },
     velocityHigh: {
-      title: 'Fastest hose',
+      title: words`Fastest hose`,
       basis: 'published: plumbing-trade note, 5 to 7 ft/s upper',
     },
-    suction: { title: 'Suction leg', basis: 'published: hydraulics and piping tables' },
-    coldStart: { title: 'Cold start', basis: 'common practice' },
-    regime: { title: 'Laminar or turbulent', basis: 'model' },
-    curve: { title: 'Pump curve', basis: 'the pump’s own sheet; model (speed with voltage)' },
-    coolant: { title: 'Coolant properties', basis: 'published: ASHRAE 2001, IIR 2010, IAPWS' },
+    suction: { title: words`Suction leg`, basis: 'published: hydraulics and piping tables' },
+    coldStart: { title: words`Cold start`, basis: 'common practice' },
+    regime: { title: words`Laminar or turbulent`, basis: 'model' },
+    curve: { title: words`Pump curve`, basis: 'the pump’s own sheet; model (speed with voltage)' },
+    coolant: { title: words`Coolant properties`, basis: 'published: ASHRAE 2001, IIR 2010, IAPWS' },
   },
   hazards: ['coolant-poison', 'leak-onto-high-voltage', 'dry-pump'],
   sources: [
@@ -496,9 +502,8 @@ export const pumpAndLoop = defineCalculator({
       flow === undefined || liquid === undefined
         ? []
         : hoses.filter(({ bore }) => isUncertain(reynoldsIn(bore, flow, liquid)))
-    const noHose = 'It needs hoses and a flow.'
+    const noHose = words`It needs hoses and a flow.`
     const L = (value: number | undefined) => say(value, 'L/min')
-    const more = 'a larger bore, fewer elbows or a stronger pump.'
     const speed = (value: number | undefined) => say(value, 'm/s')
     const coldLevel: Level =
       cold.level === 'stop'
@@ -516,21 +521,21 @@ export const pumpAndLoop = defineCalculator({
         level: flowLevel,
         text:
           judged === undefined
-            ? 'It cannot be told.'
+            ? words`It cannot be told.`
             : flowLevel === 'unknown'
-              ? 'Give the flow wanted, or the least flow on each part’s sheet.'
+              ? words`Give the flow wanted, or the least flow on each part’s sheet.`
               : flowLevel === 'pass'
-                ? `${L(judged)} is what is asked for, or more.`
+                ? words`${L(judged)} is what is asked for, or more.`
                 : starved.length > 0
-                  ? `${L(judged)} is less than the sheet of ${starved.join(', ')} asks for: ${more}`
-                  : `${L(judged)} is ${say(share, '%')} of the flow wanted: ${more}`,
+                  ? words`${L(judged)} is less than the sheet of ${starved.join(', ')} asks for: a larger bore, fewer elbows or a stronger pump.`
+                  : words`${L(judged)} is ${say(share, '%')} of the flow wanted: a larger bore, fewer elbows or a stronger pump.`,
         threshold:
           [
-            minima.length > 0 && `at least ${L(Math.max(...minima))} (sheet, stop)`,
-            asked && `${L(requiredFlow)} wanted (watch), 80 % of it (stop)`,
+            minima.length > 0 && words`at least ${L(Math.max(...minima))} (sheet, stop)`,
+            asked && words`${L(requiredFlow)} wanted (watch), 80 % of it (stop)`,
           ]
             .filter(Boolean)
-            .join('; ') || 'the flow wanted or the sheet’s least flow',
+            .join('; ') || words`the flow wanted or the sheet’s least flow`,
       },
       {
         check: 'velocityLow',
@@ -539,9 +544,9 @@ export const pumpAndLoop = defineCalculator({
           slowestVelocity === undefined
             ? noHose
             : slowestVelocity < velocityLow
-              ? `${speed(slowestVelocity)} in the slowest hose may not carry bubbles down: bleed its high points.`
-              : `${speed(slowestVelocity)} in the slowest hose carries bubbles.`,
-        threshold: `at least ${say(velocityLow, 'm/s', 1)}`,
+              ? words`${speed(slowestVelocity)} in the slowest hose may not carry bubbles down: bleed its high points.`
+              : words`${speed(slowestVelocity)} in the slowest hose carries bubbles.`,
+        threshold: words`at least ${say(velocityLow, 'm/s', 1)}`,
       },
       {
         check: 'velocityHigh',
@@ -550,20 +555,20 @@ export const pumpAndLoop = defineCalculator({
           velocity === undefined
             ? noHose
             : velocity > velocityHigh
-              ? `${speed(velocity)} in the fastest hose wastes pressure: a larger bore.`
-              : `${speed(velocity)} in the fastest hose is moderate.`,
-        threshold: `at most ${say(velocityHigh, 'm/s', 1)}`,
+              ? words`${speed(velocity)} in the fastest hose wastes pressure: a larger bore.`
+              : words`${speed(velocity)} in the fastest hose is moderate.`,
+        threshold: words`at most ${say(velocityHigh, 'm/s', 1)}`,
       },
       {
         check: 'suction',
         level: atMost(suctionVelocity, suctionWatch, suctionStop),
         text:
           suctionVelocity === undefined
-            ? 'Mark the hose that feeds the pump.'
+            ? words`Mark the hose that feeds the pump.`
             : suctionVelocity > suctionWatch
-              ? `${speed(suctionVelocity)} into the pump draws air: a larger or shorter hose.`
-              : `${speed(suctionVelocity)} into the pump is slow enough.`,
-        threshold: `at most ${say(suctionWatch, 'm/s', 2)}; stop above ${say(suctionStop, 'm/s', 2)}`,
+              ? words`${speed(suctionVelocity)} into the pump draws air: a larger or shorter hose.`
+              : words`${speed(suctionVelocity)} into the pump is slow enough.`,
+        threshold: words`at most ${say(suctionWatch, 'm/s', 2)}; stop above ${say(suctionStop, 'm/s', 2)}`,
       },
       {
         check: 'coldStart',
@@ -574,17 +579,19 @@ export const pumpAndLoop = defineCalculator({
               coldLevel === 'stop'
                 ? cold.text
                 : coldLevel === 'unknown'
-                  ? 'It cannot be told.'
-                  : `At ${say(coldTemperature, '°C')} it is ${L(coldFlowLow)} if parts resist with viscosity, ${L(coldFlow)} if not, and ${L(flow)} warm${coldLevel === 'watch' ? ': keep the power low until it is warm' : ''}.`,
+                  ? words`It cannot be told.`
+                  : coldLevel === 'watch'
+                    ? words`At ${say(coldTemperature, '°C')} it is ${L(coldFlowLow)} if parts resist with viscosity, ${L(coldFlow)} if not, and ${L(flow)} warm: keep the power low until it is warm.`
+                    : words`At ${say(coldTemperature, '°C')} it is ${L(coldFlowLow)} if parts resist with viscosity, ${L(coldFlow)} if not, and ${L(flow)} warm.`,
           },
           wrongWay(
             say,
             '°C',
-            ['temperature of a cold start', coldTemperature],
-            ['warm one', input.temperature],
+            [words`temperature of a cold start`, coldTemperature],
+            [words`warm one`, input.temperature],
           ),
         ),
-        threshold: 'low end at least 50 % of the warm flow',
+        threshold: words`low end at least 50 % of the warm flow`,
       },
       {
         check: 'regime',
@@ -593,9 +600,9 @@ export const pumpAndLoop = defineCalculator({
           regime === 'unknown'
             ? noHose
             : regime === 'watch'
-              ? `${between.map(({ name }) => name).join(', ')}: neither; ${L(flowLow)} to ${L(flowHigh)} may flow. Measure it.`
-              : 'Every hose is one or the other.',
-        threshold: `Reynolds number not between ${laminarUpTo} and ${turbulentFrom}`,
+              ? words`${between.map(({ name }) => name).join(', ')}: neither; ${L(flowLow)} to ${L(flowHigh)} may flow. Measure it.`
+              : words`Every hose is one or the other.`,
+        threshold: words`Reynolds number not between ${laminarUpTo} and ${turbulentFrom}`,
       },
       {
         check: 'curve',
@@ -604,9 +611,9 @@ export const pumpAndLoop = defineCalculator({
           typeof problem === 'string'
             ? problems[problem]
             : farOff
-              ? `The curve is carried to ${say(ratio, '%')} of its voltage, too far for a guess: measure.`
-              : `The pump’s curve, at ${say(ratio, '%')} of its voltage, crosses the loop’s.`,
-        threshold: 'a crossing on the curve; 75 to 125 % of its voltage',
+              ? words`The curve is carried to ${say(ratio, '%')} of its voltage, too far for a guess: measure.`
+              : words`The pump’s curve, at ${say(ratio, '%')} of its voltage, crosses the loop’s.`,
+        threshold: words`a crossing on the curve; 75 to 125 % of its voltage`,
       },
       { check: 'coolant', ...coolantFinding(coolant, temperature, say) },
     ]
@@ -617,21 +624,21 @@ export const pumpAndLoop = defineCalculator({
     const coolant = coolantIn(input)
     const liquid = liquidAt(input, temperature)
     const pump = points
-      ? 'Pump: cubic through its points'
-      : `Pump: p = ${say(shutOff, 'kPa')} × (1 − (V̇ / ${say(freeFlow, 'L/min')})²)`
+      ? words`Pump: cubic through its points`
+      : words`Pump: p = ${say(shutOff, 'kPa')} × (1 − (V̇ / ${say(freeFlow, 'L/min')})²)`
     const voltage =
       input.ratedVoltage !== undefined && workingVoltage !== undefined
         ? [
-            `With voltage: flow × ${say(workingVoltage / input.ratedVoltage, '')}, pressure × ${say((workingVoltage / input.ratedVoltage) ** 2, '')}`,
+            words`With voltage: flow × ${say(workingVoltage / input.ratedVoltage, '')}, pressure × ${say((workingVoltage / input.ratedVoltage) ** 2, '')}`,
           ]
         : []
     if (coolant === undefined || liquid === undefined || flow === undefined) {
-      return [pump, ...voltage, 'V̇ = cannot tell']
+      return [pump, ...voltage, words`V̇ = cannot tell`]
     }
     return [
       pump,
       ...voltage,
-      `At ${say(temperature, '°C')}: ρ = ${say(liquid.density, 'kg/m³', 4)}, μ = ${say(liquid.viscosity, 'mPa·s')} (${propertySource(coolant)})`,
+      words`At ${say(temperature, '°C')}: ρ = ${say(liquid.density, 'kg/m³', 4)}, μ = ${say(liquid.viscosity, 'mPa·s')} (${propertySource(coolant)})`,
       `V̇ = ${say(flow, 'L/min')}`,
       ...(input.hoses ?? []).map((row) => {
         const hose = hoseOf(row, input.roughness)
@@ -643,13 +650,13 @@ export const pumpAndLoop = defineCalculator({
         (part) =>
           `${part.name}: Δp = ${say(part.drop, 'kPa')} × (${say(flow, 'L/min')} / ${say(part.referenceFlow, 'L/min')})² = ${say(partDrop(part, flow), 'kPa')}`,
       ),
-      `Sum: p = ${say(pressure, 'kPa')}`,
+      words`Sum: p = ${say(pressure, 'kPa')}`,
       ...(flowLow === flowHigh
         ? []
         : [
-            `All turbulent: ${say(flowLow, 'L/min')}; laminar as far as can be: ${say(flowHigh, 'L/min')}`,
+            words`All turbulent: ${say(flowLow, 'L/min')}; laminar as far as can be: ${say(flowHigh, 'L/min')}`,
           ]),
-      `At ${say(coldTemperature, '°C')}: V̇ = ${say(coldFlow, 'L/min')}, with viscosity in the parts ${say(coldFlowLow, 'L/min')}`,
+      words`At ${say(coldTemperature, '°C')}: V̇ = ${say(coldFlow, 'L/min')}, with viscosity in the parts ${say(coldFlowLow, 'L/min')}`,
     ]
   },
 
@@ -670,28 +677,32 @@ export const pumpAndLoop = defineCalculator({
       })
     }
     return {
-      title: 'Pump and loop',
-      x: { ...flowOf('Flow', 'V̇'), fromZero: true },
-      y: { ...pressureOf('Pressure', 'p'), fromZero: true },
+      title: words`Pump and loop`,
+      x: { ...flowOf(words`Flow`, 'V̇'), fromZero: true },
+      y: { ...pressureOf(words`Pressure`, 'p'), fromZero: true },
       series: pump
         ? [
             {
-              name: 'pump',
+              name: words`pump`,
               line: 'solid',
               points: flows.map((x) => [x, x < pump.lowest ? undefined : pump.at(x)] as const),
             },
-            { name: 'loop, warm', line: 'dashed', points: loopAt(input.temperature) },
-            { name: 'loop, cold', line: 'dotted', points: loopAt(input.coldTemperature) },
+            { name: words`loop, warm`, line: 'dashed', points: loopAt(input.temperature) },
+            { name: words`loop, cold`, line: 'dotted', points: loopAt(input.coldTemperature) },
           ]
         : [],
       marks: [
-        ...point(flow, pressure, 'warm'),
-        ...point(coldFlow, pump && coldFlow !== undefined ? pump.at(coldFlow) : undefined, 'cold'),
+        ...point(flow, pressure, words`warm`),
+        ...point(
+          coldFlow,
+          pump && coldFlow !== undefined ? pump.at(coldFlow) : undefined,
+          words`cold`,
+        ),
         ...(input.requiredFlow === undefined
           ? []
-          : [{ x: input.requiredFlow, y: 0, label: 'wanted', kind: 'limit-x' as const }]),
+          : [{ x: input.requiredFlow, y: 0, label: words`wanted`, kind: 'limit-x' as const }]),
       ],
-      caption: 'The flow is where the pump’s curve meets the loop’s.',
+      caption: words`The flow is where the pump’s curve meets the loop’s.`,
     }
   },
 

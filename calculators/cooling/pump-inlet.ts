@@ -11,6 +11,7 @@ import { propertiesOf, propertySource } from '../coolant.ts'
 import { defineCalculator, type InputValues, type Level } from '../define.ts'
 import { hoseDrop, velocityIn } from '../friction.ts'
 import { vapourPressure } from '../vapour.ts'
+import { words } from '../../src/words/words.ts'
 
 /** m above what the pump asks for, for water; pump handbooks after the Hydraulic Institute. */
 const inHandWanted = 1.5
@@ -23,115 +24,115 @@ const inputs = {
   ...coolantFields,
   temperature: {
     type: 'number',
-    label: 'Hottest coolant at the pump',
+    label: words`Hottest coolant at the pump`,
     symbol: 'T',
     of: 'temperature',
     units: ['°C', '°F'],
     hard: [-30, 100],
     usual: [20, 80],
-    help: 'On the worst day and hill.',
+    help: words`On the worst day and hill.`,
   },
   altitude: {
     type: 'number',
-    label: 'Altitude',
+    label: words`Altitude`,
     symbol: 'h',
     of: 'length',
     units: ['m', 'ft'],
     hard: [-400, 5000],
     usual: [0, 3000],
-    help: 'The highest pass.',
-    assume: { value: 0, because: 'at sea level; give the highest road you drive' },
+    help: words`The highest pass.`,
+    assume: { value: 0, because: words`at sea level; give the highest road you drive` },
   },
   cap: {
     type: 'number',
-    label: 'Pressure under the cap',
+    label: words`Pressure under the cap`,
     symbol: 'p_c',
     of: 'gaugePressure',
     units: ['kPa gauge', 'psi gauge'],
     hard: [0, 300],
     usual: [0, 120],
-    help: 'Hot and closed; zero for an open tank.',
-    assume: { value: 0, because: 'an open tank, or a cap that has just been off' },
+    help: words`Hot and closed; zero for an open tank.`,
+    assume: { value: 0, because: words`an open tank, or a cap that has just been off` },
   },
   height: {
     type: 'number',
-    label: 'Tank level above the pump inlet',
+    label: words`Tank level above the pump inlet`,
     symbol: 'z',
     of: 'length',
     units: ['mm', 'in'],
     hard: [-9000, 9000],
     usual: [-200, 1500],
-    help: 'At the low mark; negative where the pump sits higher.',
+    help: words`At the low mark; negative where the pump sits higher.`,
   },
   loss: {
     type: 'number',
-    label: 'Loss of the suction side',
+    label: words`Loss of the suction side`,
     symbol: 'Δp_s',
     of: 'pressure',
     units: ['kPa', 'psi'],
     hard: [0, 200],
     usual: [0, 20],
-    help: 'Between tank and pump with what lies there; or leave out and give the hose.',
+    help: words`Between tank and pump with what lies there; or leave out and give the hose.`,
     optional: true,
   },
   flow: {
     type: 'number',
-    label: 'Flow',
+    label: words`Flow`,
     symbol: 'V̇',
     of: 'flow',
     units: ['L/min', 'gal/min'],
     hard: [0.5, 200],
     usual: [4, 40],
-    help: 'For the loss of the hose.',
+    help: words`For the loss of the hose.`,
     optional: true,
   },
   bore: {
     type: 'number',
-    label: 'Suction hose, bore',
+    label: words`Suction hose, bore`,
     symbol: 'd',
     of: 'length',
     units: ['mm', 'in'],
     hard: [6, 80],
     usual: [12, 32],
-    help: 'Inside diameter.',
+    help: words`Inside diameter.`,
     choice: true,
     optional: true,
   },
   length: {
     type: 'number',
-    label: 'Suction hose, length',
+    label: words`Suction hose, length`,
     symbol: 'L',
     of: 'length',
     units: ['m', 'ft'],
     hard: [0.02, 30],
     usual: [0.1, 3],
-    help: 'From tank to pump.',
+    help: words`From tank to pump.`,
     choice: true,
     optional: true,
   },
   fittings: {
     type: 'number',
-    label: 'Suction fittings, ΣK',
+    label: words`Suction fittings, ΣK`,
     symbol: 'K',
     of: 'number',
     units: ['', ''],
     hard: [0, 60],
     usual: [0, 10],
-    help: 'Outlet of the tank 0.5, sharp elbow 1.5, bend 0.4.',
-    assume: { value: 2, because: 'the tank’s outlet and one sharp elbow' },
+    help: words`Outlet of the tank 0.5, sharp elbow 1.5, bend 0.4.`,
+    assume: { value: 2, because: words`the tank’s outlet and one sharp elbow` },
   },
   required: {
     type: 'number',
-    label: 'Suction head the pump asks for',
+    label: words`Suction head the pump asks for`,
     symbol: 'NPSH_r',
     of: 'length',
     units: ['m', 'ft'],
     hard: [0.1, 15],
     usual: [0.5, 5],
-    help: 'NPSH on its sheet, at this flow.',
+    help: words`NPSH on its sheet, at this flow.`,
     assume: {
       value: 3,
-      because: 'small circulation pumps seldom ask for more (recalled); their sheet governs',
+      because: words`small circulation pumps seldom ask for more (recalled); their sheet governs`,
     },
   },
 } as const
@@ -180,27 +181,26 @@ const absolute = (label: string, symbol: string) =>
 
 export const pumpInlet = defineCalculator({
   id: 'pump-inlet',
-  title: 'Pressure at the pump inlet',
+  title: words`Pressure at the pump inlet`,
   phase: 'cooling',
-  purpose:
-    'Whether the coolant reaches the pump as liquid: suction head available when hot and high up, with the cap tight and with it open.',
+  purpose: words`Whether the coolant reaches the pump as liquid: suction head available when hot and high up, with the cap tight and with it open.`,
   inputs,
   outputs: {
-    available: head('Suction head available', 'NPSH_a'),
-    inHand: head('Suction head in hand', 'NPSH_a − NPSH_r'),
-    open: head('Available with the cap open', 'NPSH_o'),
-    inlet: absolute('At the pump inlet', 'p_in'),
-    vapour: absolute('Water boils at', 'p_v'),
+    available: head(words`Suction head available`, 'NPSH_a'),
+    inHand: head(words`Suction head in hand`, 'NPSH_a − NPSH_r'),
+    open: head(words`Available with the cap open`, 'NPSH_o'),
+    inlet: absolute(words`At the pump inlet`, 'p_in'),
+    vapour: absolute(words`Water boils at`, 'p_v'),
     gauge: {
       type: 'number',
-      label: 'At the inlet with the cap open',
+      label: words`At the inlet with the cap open`,
       symbol: 'p_o',
       of: 'gaugePressure',
       units: ['kPa gauge', 'psi gauge'],
     },
     suctionLoss: {
       type: 'number',
-      label: 'Loss of the suction side, used',
+      label: words`Loss of the suction side, used`,
       symbol: 'Δp',
       of: 'pressure',
       units: ['kPa', 'psi'],
@@ -211,20 +211,20 @@ export const pumpInlet = defineCalculator({
     String.raw`p_v = p_k \exp\left[\frac{T_k}{T}\left(a_1\vartheta + a_2\vartheta^{1.5} + a_3\vartheta^3 + a_4\vartheta^{3.5} + a_5\vartheta^4 + a_6\vartheta^{7.5}\right)\right], \quad \vartheta = 1 - \frac{T}{T_k}`,
   ],
   validity: [
-    'The vapour pressure is that of water. Glycol boils later: at 50 % by volume its vapour pressure is about three quarters of that, so this is the careful end.',
-    'The air’s pressure is the standard atmosphere’s; weather takes or gives 3 %.',
-    'The pressure at the inlet is that of the coolant brought to rest; flowing past, it is lower by ρv²/2, which is 0.5 kPa at 1 m/s and 2 kPa at 2 m/s.',
-    'The pump is taken to draw from the tank through one hose. Where the tank joins the loop elsewhere, the loss is that between its joint and the pump.',
+    words`The vapour pressure is that of water. Glycol boils later: at 50 % by volume its vapour pressure is about three quarters of that, so this is the careful end.`,
+    words`The air’s pressure is the standard atmosphere’s; weather takes or gives 3 %.`,
+    words`The pressure at the inlet is that of the coolant brought to rest; flowing past, it is lower by ρv²/2, which is 0.5 kPa at 1 m/s and 2 kPa at 2 m/s.`,
+    words`The pump is taken to draw from the tank through one hose. Where the tank joins the loop elsewhere, the loss is that between its joint and the pump.`,
   ],
   checks: {
     head: {
-      title: 'Suction head',
+      title: words`Suction head`,
       basis:
         'the pump’s own sheet; published: pump handbooks after the Hydraulic Institute, 1.5 m more for water',
     },
-    open: { title: 'With the cap open or leaking', basis: 'the pump’s own sheet' },
-    suction: { title: 'Suction at the inlet', basis: 'common practice' },
-    coolant: { title: 'Coolant properties', basis: 'published: ASHRAE 2001, IIR 2010, IAPWS' },
+    open: { title: words`With the cap open or leaking`, basis: 'the pump’s own sheet' },
+    suction: { title: words`Suction at the inlet`, basis: 'common practice' },
+    coolant: { title: words`Coolant properties`, basis: 'published: ASHRAE 2001, IIR 2010, IAPWS' },
   },
   hazards: ['hot-coolant', 'dry-pump'],
   sources: [
@@ -255,8 +255,8 @@ export const pumpInlet = defineCalculator({
     const m = (value: number | undefined) => say(value, 'm', 2)
     const missing =
       loss === undefined && [flow, bore, length].includes(undefined)
-        ? 'The loss of the suction side is not known: give it, or flow, bore and length of the hose.'
-        : 'It cannot be told without the coolant’s density.'
+        ? words`The loss of the suction side is not known: give it, or flow, bore and length of the hose.`
+        : words`It cannot be told without the coolant’s density.`
     const headLevel: Level =
       inHand === undefined
         ? 'unknown'
@@ -277,9 +277,11 @@ export const pumpInlet = defineCalculator({
           headLevel === 'unknown'
             ? missing
             : headLevel === 'pass'
-              ? `${m(available)} is there and the pump asks for ${m(input.required)}; water boils at ${say(vapour, 'kPa abs')} here.`
-              : `${m(available)} is there and the pump asks for ${m(input.required)}${headLevel === 'stop' ? ': it draws vapour, rattles and wears' : ': little is in hand'}. Raise the tank, shorten and widen the suction hose, cooler coolant, or a pressure cap.`,
-        threshold: `at least ${m(input.required + inHandWanted)} (watch), ${m(input.required)} (stop)`,
+              ? words`${m(available)} is there and the pump asks for ${m(input.required)}; water boils at ${say(vapour, 'kPa abs')} here.`
+              : headLevel === 'stop'
+                ? words`${m(available)} is there and the pump asks for ${m(input.required)}: it draws vapour, rattles and wears. Raise the tank, shorten and widen the suction hose, cooler coolant, or a pressure cap.`
+                : words`${m(available)} is there and the pump asks for ${m(input.required)}: little is in hand. Raise the tank, shorten and widen the suction hose, cooler coolant, or a pressure cap.`,
+        threshold: words`at least ${m(input.required + inHandWanted)} (watch), ${m(input.required)} (stop)`,
       },
       {
         check: 'open',
@@ -288,9 +290,9 @@ export const pumpInlet = defineCalculator({
           open === undefined
             ? missing
             : openLevel === 'pass'
-              ? `With the cap open ${m(open)} is left, enough for the pump.`
-              : `With the cap open or leaking only ${m(open)} is left: the pump depends on its cap. Replace the cap when in doubt, and never open it hot.`,
-        threshold: `at least ${m(input.required)}`,
+              ? words`With the cap open ${m(open)} is left, enough for the pump.`
+              : words`With the cap open or leaking only ${m(open)} is left: the pump depends on its cap. Replace the cap when in doubt, and never open it hot.`,
+        threshold: words`at least ${m(input.required)}`,
       },
       {
         check: 'suction',
@@ -299,9 +301,11 @@ export const pumpInlet = defineCalculator({
           gauge === undefined
             ? missing
             : suctionLevel === 'pass'
-              ? `The inlet stands at ${say(gauge, 'kPa gauge')} with the cap open: nothing is sucked in.`
-              : `The inlet stands at ${say(gauge, 'kPa gauge')} with the cap open: it ${suctionLevel === 'stop' ? 'collapses soft hose and ' : ''}draws air past clamps and seals. Spring-supported hose, a wider bore, a higher tank.`,
-        threshold: `at least ${say(0, 'kPa gauge', 1)} (watch), ${say(suctionStop, 'kPa gauge', 1)} (stop)`,
+              ? words`The inlet stands at ${say(gauge, 'kPa gauge')} with the cap open: nothing is sucked in.`
+              : suctionLevel === 'stop'
+                ? words`The inlet stands at ${say(gauge, 'kPa gauge')} with the cap open: it collapses soft hose and draws air past clamps and seals. Spring-supported hose, a wider bore, a higher tank.`
+                : words`The inlet stands at ${say(gauge, 'kPa gauge')} with the cap open: it draws air past clamps and seals. Spring-supported hose, a wider bore, a higher tank.`,
+        threshold: words`at least ${say(0, 'kPa gauge', 1)} (watch), ${say(suctionStop, 'kPa gauge', 1)} (stop)`,
       },
       { check: 'coolant', ...coolantFinding(coolant, input.temperature, say) },
     ]
@@ -312,15 +316,15 @@ export const pumpInlet = defineCalculator({
     const hose =
       input.loss === undefined && input.flow !== undefined && input.bore !== undefined
         ? [
-            `Suction hose: v = ${say(velocityIn(input.bore, input.flow), 'm/s')}, Δp = (f L/d + ΣK) ρv²/2 = ${kPa(loss)}`,
+            words`Suction hose: v = ${say(velocityIn(input.bore, input.flow), 'm/s')}, Δp = (f L/d + ΣK) ρv²/2 = ${kPa(loss)}`,
           ]
         : []
     return [
-      `p_air(${say(input.altitude, 'm')}) = ${kPa(standardPressure(input.altitude))}, with the cap ${kPa(surface)}; p_v(${say(input.temperature, '°C')}) = ${kPa(vapour)}`,
+      words`p_air(${say(input.altitude, 'm')}) = ${kPa(standardPressure(input.altitude))}, with the cap ${kPa(surface)}; p_v(${say(input.temperature, '°C')}) = ${kPa(vapour)}`,
       `ρ = ${say(liquid?.density, 'kg/m³', 4)}${coolant ? ` (${propertySource(coolant)})` : ''}`,
       ...hose,
       `NPSH_a = (${kPa(surface)} − ${kPa(vapour)} − ${kPa(loss)}) / (${say(liquid?.density, 'kg/m³', 4)} × ${say(gravity, 'm/s²', 4)}) + ${say(input.height, 'm')} = ${say(available, 'm')}`,
-      `With the cap open: ${say(open, 'm')}`,
+      words`With the cap open: ${say(open, 'm')}`,
     ]
   },
   examples: [

@@ -12,6 +12,7 @@ import { crossflowEffectiveness, crossflowTransferUnits, mostTransferUnits } fro
 import { defineCalculator } from '../define.ts'
 import type { InputValues, NumberOutput } from '../define.ts'
 import { findRoot } from '../solve.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Common practice: kelvin in hand below the part's limit. */
 const inHandWanted = 10
@@ -29,204 +30,204 @@ const propertyTemperature = 323.15
 const inputs = {
   coreWidth: {
     type: 'number',
-    label: 'Core width',
+    label: words`Core width`,
     symbol: 'W',
     of: 'length',
     units: ['mm', 'in'],
     hard: [50, 2000],
     usual: [100, 800],
-    help: 'Of the finned face, without tanks.',
+    help: words`Of the finned face, without tanks.`,
     choice: true,
   },
   coreHeight: {
     type: 'number',
-    label: 'Core height',
+    label: words`Core height`,
     symbol: 'H',
     of: 'length',
     units: ['mm', 'in'],
     hard: [50, 2000],
     usual: [100, 800],
-    help: 'Of the finned face, without tanks.',
+    help: words`Of the finned face, without tanks.`,
     choice: true,
   },
   faceShare: {
     type: 'number',
-    label: 'Share of road speed at the face',
+    label: words`Share of road speed at the face`,
     symbol: 's',
     of: 'fraction',
     units: ['%', '%'],
     hard: [1, 100],
     usual: [3, 40],
-    help: 'Sealed duct 25 to 35 %, buried behind slats 8 %.',
-    assume: { value: 15, because: '10 to 20 % reach the face behind a classic grille' },
+    help: words`Sealed duct 25 to 35 %, buried behind slats 8 %.`,
+    assume: { value: 15, because: words`10 to 20 % reach the face behind a classic grille` },
   },
   cases: {
     type: 'list',
-    label: 'Cases',
-    row: 'case',
-    help: 'At least the slow laden hill on the hottest day, a crawl, and parked if the charger is cooled too.',
+    label: words`Cases`,
+    row: words`case`,
+    help: words`At least the slow laden hill on the hottest day, a crawl, and parked if the charger is cooled too.`,
     rows: [1, 20],
     fields: {
-      name: { type: 'text', label: 'Name', help: 'Such as slow hill.' },
+      name: { type: 'text', label: words`Name`, help: words`Such as slow hill.` },
       heat: {
         type: 'number',
-        label: 'Heat',
+        label: words`Heat`,
         symbol: 'Q',
         of: 'power',
         units: ['W', 'BTU/h'],
         hard: [0, 100_000],
         usual: [50, 20_000],
-        help: 'All heat that goes into the coolant, held for long.',
+        help: words`All heat that goes into the coolant, held for long.`,
       },
       speed: {
         type: 'number',
-        label: 'Road speed',
+        label: words`Road speed`,
         symbol: 'v_r',
         of: 'speed',
         units: ['km/h', 'mph'],
         hard: [0, 250],
         usual: [0, 130],
-        help: 'Zero for parked.',
+        help: words`Zero for parked.`,
       },
       fan: {
         type: 'choice',
-        label: 'Fan',
-        help: 'Whether the fan runs.',
-        options: { on: 'on', off: 'off' },
+        label: words`Fan`,
+        help: words`Whether the fan runs.`,
+        options: { on: words`on`, off: words`off` },
         choice: true,
       },
     },
   },
   fanVelocity: {
     type: 'number',
-    label: 'Fan’s face velocity',
+    label: words`Fan’s face velocity`,
     symbol: 'v_f',
     of: 'speed',
     units: ['m/s', 'ft/s'],
     hard: [0.1, 8],
     usual: [0.5, 5],
-    help: 'Its air flow through this core over the face area. Left out: no fan.',
+    help: words`Its air flow through this core over the face area. Left out: no fan.`,
     optional: true,
     choice: true,
   },
   naturalDraught: {
     type: 'number',
-    label: 'Natural draught',
+    label: words`Natural draught`,
     symbol: 'v_n',
     of: 'speed',
     units: ['m/s', 'ft/s'],
     hard: [0.02, 1],
     usual: [0.05, 0.3],
-    help: 'Face velocity at a standstill without fan.',
-    assume: { value: 0.15, because: 'warm air rises slowly through an upright core (model)' },
+    help: words`Face velocity at a standstill without fan.`,
+    assume: { value: 0.15, because: words`warm air rises slowly through an upright core (model)` },
   },
   ambient: {
     type: 'number',
-    label: 'Outside air',
+    label: words`Outside air`,
     symbol: 'T_a',
     of: 'temperature',
     units: ['°C', '°F'],
     hard: [-40, 60],
     usual: [10, 50],
-    help: 'The hottest day it has to work on.',
-    assume: { value: 35, because: 'a hot summer day' },
+    help: words`The hottest day it has to work on.`,
+    assume: { value: 35, because: words`a hot summer day` },
   },
   altitude: {
     type: 'number',
-    label: 'Altitude',
+    label: words`Altitude`,
     symbol: 'z',
     of: 'length',
     units: ['m', 'ft'],
     hard: [-430, 6000],
     usual: [0, 3000],
-    help: 'Of the highest hill: thin air carries less.',
-    assume: { value: 0, because: 'sea level; 1000 m takes 11 % of the air' },
+    help: words`Of the highest hill: thin air carries less.`,
+    assume: { value: 0, because: words`sea level; 1000 m takes 11 % of the air` },
   },
   density: {
     type: 'number',
-    label: 'Air density, if worked out',
+    label: words`Air density, if worked out`,
     symbol: 'ρ_a',
     of: 'density',
     units: ['kg/m³', 'lb/ft³'],
     hard: [0.4, 1.7],
     usual: [0.7, 1.45],
-    help: 'From the air density page, at the outside temperature above; wins over the altitude.',
+    help: words`From the air density page, at the outside temperature above; wins over the altitude.`,
     optional: true,
   },
   recirculation: {
     type: 'number',
-    label: 'Hot air drawn back in',
+    label: words`Hot air drawn back in`,
     symbol: 'ΔT_r',
     of: 'temperatureDifference',
     units: ['K', 'Δ°F'],
     hard: [0, 50],
     usual: [0, 20],
-    help: 'How much warmer than outside the air enters the core; a conductance measured against outside air has it in already.',
-    assume: { value: 0, because: 'edges sealed, nothing hot in front' },
+    help: words`How much warmer than outside the air enters the core; a conductance measured against outside air has it in already.`,
+    assume: { value: 0, because: words`edges sealed, nothing hot in front` },
   },
   flow: {
     type: 'number',
-    label: 'Coolant flow',
+    label: words`Coolant flow`,
     symbol: 'V̇',
     of: 'flow',
     units: ['L/min', 'gal/min'],
     hard: [0.2, 200],
     usual: [2, 30],
-    help: 'In the loop as built: a bucket test beats a box.',
+    help: words`In the loop as built: a bucket test beats a box.`,
   },
   ...coolantFields,
   inletLimit: {
     type: 'number',
-    label: 'Part’s inlet limit',
+    label: words`Part’s inlet limit`,
     symbol: 'T_max',
     of: 'temperature',
     units: ['°C', '°F'],
     hard: [20, 120],
     usual: [40, 85],
-    help: 'Hottest coolant its sheet allows into the part that comes first behind the radiator.',
+    help: words`Hottest coolant its sheet allows into the part that comes first behind the radiator.`,
   },
   coreTransfer: {
     type: 'number',
-    label: 'Core’s heat transfer',
+    label: words`Core’s heat transfer`,
     symbol: 'h',
     of: 'heatTransfer',
     units: ['W/(m²·K)', 'BTU/(h·ft²·Δ°F)'],
     hard: [100, 10_000],
     usual: [500, 3000],
-    help: 'Per face area, at a face velocity of 1 m/s.',
-    assume: { value: 1500, because: 'a core 25 to 32 mm thick (model, not measured)' },
+    help: words`Per face area, at a face velocity of 1 m/s.`,
+    assume: { value: 1500, because: words`a core 25 to 32 mm thick (model, not measured)` },
   },
   measuredConductance: {
     type: 'number',
-    label: 'Measured conductance',
+    label: words`Measured conductance`,
     symbol: 'K_m',
     of: 'thermalConductance',
     units: ['W/K', 'BTU/(h·Δ°F)'],
     hard: [0.5, 5000],
     usual: [5, 500],
-    help: 'Heat over the difference between coolant into the radiator and outside air, at this flow.',
+    help: words`Heat over the difference between coolant into the radiator and outside air, at this flow.`,
     optional: true,
   },
   measuredSpeed: {
     type: 'number',
-    label: 'Road speed of that measurement',
+    label: words`Road speed of that measurement`,
     symbol: 'v_mr',
     of: 'speed',
     units: ['km/h', 'mph'],
     hard: [5, 250],
     usual: [20, 130],
-    help: 'When the air at the face was not measured, fan off.',
+    help: words`When the air at the face was not measured, fan off.`,
     optional: true,
   },
   measuredFaceVelocity: {
     type: 'number',
-    label: 'Face velocity of that measurement',
+    label: words`Face velocity of that measurement`,
     symbol: 'v_m',
     of: 'speed',
     units: ['m/s', 'ft/s'],
     hard: [0.05, 8],
     usual: [0.1, 6],
-    help: 'Measured at the face, or the fan’s at a standstill; wins over the road speed.',
+    help: words`Measured at the face, or the fan’s at a standstill; wins over the road speed.`,
     optional: true,
   },
 } as const
@@ -281,8 +282,8 @@ function prepare(input: Inputs): Setup | string {
   const properties = coolant && propertiesOf(coolant, propertyTemperature)
   if (properties === undefined) {
     return coolant === undefined
-      ? 'The glycol’s share and whether it is by volume or mass are not given: enter both.'
-      : 'No properties are known for this coolant: enter a mix of at most 60 %.'
+      ? words`The glycol’s share and whether it is by volume or mass are not given: enter both.`
+      : words`No properties are known for this coolant: enter a mix of at most 60 %.`
   }
   const entering = input.ambient + input.recirculation
   const setup = {
@@ -299,14 +300,14 @@ function prepare(input: Inputs): Setup | string {
     input.measuredFaceVelocity ??
     (road === undefined ? undefined : airAt(road, input.faceShare, input))
   if (velocity === undefined) {
-    return 'A measured conductance says nothing without the air it was measured in: enter the face velocity, or the road speed.'
+    return words`A measured conductance says nothing without the air it was measured in: enter the face velocity, or the road speed.`
   }
   const air = airCapacity(velocity, setup.density, input)
   const least = Math.min(air, setup.capacity)
   const ratio = least / Math.max(air, setup.capacity)
   const units = crossflowTransferUnits(measured / least, ratio)
   if (units === undefined) {
-    return 'The measured conductance is more than air and coolant can carry at the speed and flow entered: more air reaches the core, or a reading is wrong. Check both.'
+    return words`The measured conductance is more than air and coolant can carry at the speed and flow entered: more air reaches the core, or a reading is wrong. Check both.`
   }
   const factor = (units * least) / modelTransfer(velocity, input)
   const core = { share: input.faceShare, factor }
@@ -410,44 +411,43 @@ const velocity = (label: string, symbol: string) =>
 
 export const radiatorAndFan = defineCalculator({
   id: 'radiator-and-fan',
-  title: 'Radiator, and whether it needs a fan',
+  title: words`Radiator, and whether it needs a fan`,
   phase: 'cooling',
-  purpose:
-    'How hot the coolant gets that reaches the part behind the radiator, on each kind of road, and whether a fan is needed.',
+  purpose: words`How hot the coolant gets that reaches the part behind the radiator, on each kind of road, and whether a fan is needed.`,
   inputs,
   outputs: {
     table: {
       type: 'table',
-      label: 'Case by case',
+      label: words`Case by case`,
       columns: {
-        name: { type: 'text', label: 'Case' },
-        faceVelocity: velocity('Face velocity', 'v'),
-        transfer: conductance('Core’s UA', 'UA'),
-        effectiveness: fraction('Effectiveness', 'ε'),
-        conductance: conductance('Conductance', 'K'),
-        radiatorInlet: temperature('Into radiator', 'T_r'),
-        partInlet: temperature('Into part', 'T_p'),
+        name: { type: 'text', label: words`Case` },
+        faceVelocity: velocity(words`Face velocity`, 'v'),
+        transfer: conductance(words`Core’s UA`, 'UA'),
+        effectiveness: fraction(words`Effectiveness`, 'ε'),
+        conductance: conductance(words`Conductance`, 'K'),
+        radiatorInlet: temperature(words`Into radiator`, 'T_r'),
+        partInlet: temperature(words`Into part`, 'T_p'),
       },
     },
-    worstCase: { type: 'text', label: 'Worst case' },
-    worstInlet: temperature('Coolant into the part, worst case', 'T_p'),
-    worstRadiatorInlet: temperature('Coolant into the radiator, worst case', 'T_r'),
-    worstConductance: conductance('Conductance, worst case', 'K'),
-    worstTransfer: conductance('Core’s UA, worst case', 'UA'),
-    worstEffectiveness: fraction('Effectiveness, worst case', 'ε'),
+    worstCase: { type: 'text', label: words`Worst case` },
+    worstInlet: temperature(words`Coolant into the part, worst case`, 'T_p'),
+    worstRadiatorInlet: temperature(words`Coolant into the radiator, worst case`, 'T_r'),
+    worstConductance: conductance(words`Conductance, worst case`, 'K'),
+    worstTransfer: conductance(words`Core’s UA, worst case`, 'UA'),
+    worstEffectiveness: fraction(words`Effectiveness, worst case`, 'ε'),
     inHand: {
       type: 'number',
-      label: 'In hand below the limit',
+      label: words`In hand below the limit`,
       symbol: 'ΔT',
       of: 'temperatureDifference',
       units: ['K', 'Δ°F'],
     },
-    fanNeeded: { type: 'text', label: 'Fan needed' },
-    faceVelocityNeeded: velocity('Face velocity that keeps 10 K in hand', 'v_req'),
-    coolantCapacity: conductance('Coolant’s capacity rate', 'C_c'),
+    fanNeeded: { type: 'text', label: words`Fan needed` },
+    faceVelocityNeeded: velocity(words`Face velocity that keeps 10 K in hand`, 'v_req'),
+    coolantCapacity: conductance(words`Coolant’s capacity rate`, 'C_c'),
     airDensity: {
       type: 'number',
-      label: 'Density of the entering air',
+      label: words`Density of the entering air`,
       symbol: 'ρ',
       of: 'density',
       units: ['kg/m³', 'lb/ft³'],
@@ -460,21 +460,21 @@ export const radiatorAndFan = defineCalculator({
     String.raw`K = \varepsilon\,C_{min}, \qquad T_r = T_a + \Delta T_r + \frac{Q}{K}, \qquad T_p = T_r - \frac{Q}{C_c}`,
   ],
   validity: [
-    'Steady state: every case is held until nothing changes any more. Heat stored by a hill and felt in the crawl after it is not in.',
-    'The part comes straight behind the radiator; each part in between warms the coolant further.',
-    'UA is a model until measured; a measured one is scaled with face velocity by the same exponent.',
-    'A conductance measured at a road speed may mean a poorer core or less air: each case takes the worse.',
-    'Fan and road air do not add, the stronger counts; a fan that stands still holds air back, which is not in.',
-    'Face velocities above 8 m/s are taken as 8 m/s; coolant properties are those at 50 °C.',
+    words`Steady state: every case is held until nothing changes any more. Heat stored by a hill and felt in the crawl after it is not in.`,
+    words`The part comes straight behind the radiator; each part in between warms the coolant further.`,
+    words`UA is a model until measured; a measured one is scaled with face velocity by the same exponent.`,
+    words`A conductance measured at a road speed may mean a poorer core or less air: each case takes the worse.`,
+    words`Fan and road air do not add, the stronger counts; a fan that stands still holds air back, which is not in.`,
+    words`Face velocities above 8 m/s are taken as 8 m/s; coolant properties are those at 50 °C.`,
   ],
   checks: {
     inlet: {
-      title: 'Coolant into the part',
+      title: words`Coolant into the part`,
       basis: 'the part’s own sheet; 10 K in hand: common practice',
     },
-    fan: { title: 'Fan in air that is good already', basis: 'common practice' },
-    conductance: { title: 'Measured or model', basis: 'model' },
-    validity: { title: 'Within the model', basis: 'model' },
+    fan: { title: words`Fan in air that is good already`, basis: 'common practice' },
+    conductance: { title: words`Measured or model`, basis: 'model' },
+    validity: { title: words`Within the model`, basis: 'model' },
   },
   hazards: ['hot-coolant', 'fan-starts'],
   sources: [
@@ -531,12 +531,12 @@ export const radiatorAndFan = defineCalculator({
         stillest === undefined
           ? undefined
           : wanting.length === 0
-            ? 'no'
+            ? words`no`
             : needed === undefined
-              ? `yes, but no face velocity up to 8 m/s is enough for ${stillest.name}: more core or coolant flow`
+              ? words`yes, but no face velocity up to 8 m/s is enough for ${stillest.name}: more core or coolant flow`
               : stillest.partInlet < input.inletLimit
-                ? `measure first, or fit one for ${stillest.name}`
-                : `yes, for ${stillest.name}`,
+                ? words`measure first, or fit one for ${stillest.name}`
+                : words`yes, for ${stillest.name}`,
       faceVelocityNeeded: needed,
       coolantCapacity: setup?.capacity,
       airDensity: enteringDensity(input),
@@ -550,7 +550,7 @@ export const radiatorAndFan = defineCalculator({
       typeof prepared === 'string'
         ? prepared
         : fanUnknown
-          ? 'A case runs the fan, whose face velocity is not given: enter it or switch the fan off there.'
+          ? words`A case runs the fan, whose face velocity is not given: enter it or switch the fan off there.`
           : undefined
     const { inHand, worstInlet, worstConductance: k, worstCase = '', faceVelocityNeeded } = output
     const limit = say(input.inletLimit, '°C')
@@ -562,11 +562,11 @@ export const radiatorAndFan = defineCalculator({
           : inHand > 0
             ? 'watch'
             : 'stop'
-    const reached = `In the case “${worstCase}” the coolant reaches the part at ${say(worstInlet, '°C')}, limit ${limit}`
+    const reached = words`In the case “${worstCase}” the coolant reaches the part at ${say(worstInlet, '°C')}, limit ${limit}`
     const remedy =
       faceVelocityNeeded === undefined
-        ? `No face velocity up to ${say(fastest, 'm/s', 1)} is enough: take a larger core or more coolant flow.`
-        : `A face velocity of ${say(faceVelocityNeeded, 'm/s')} would keep ${say(inHandWanted, 'K', 2)} in hand.`
+        ? words`No face velocity up to ${say(fastest, 'm/s', 1)} is enough: take a larger core or more coolant flow.`
+        : words`A face velocity of ${say(faceVelocityNeeded, 'm/s')} would keep ${say(inHandWanted, 'K', 2)} in hand.`
 
     const worst = input.cases[worstOf(output)]
     const doubted =
@@ -576,8 +576,8 @@ export const radiatorAndFan = defineCalculator({
     const [core, air] = typeof prepared === 'string' ? [] : prepared.cores
     const explained =
       air === undefined
-        ? `the core has ${say(core?.factor, '')} of the model’s UA`
-        : `either the core has ${say(core?.factor, '')} of the model’s UA or ${say(air.share, '%')} of the road speed reach it; each case takes the worse`
+        ? words`the core has ${say(core?.factor, '')} of the model’s UA`
+        : words`either the core has ${say(core?.factor, '')} of the model’s UA or ${say(air.share, '%')} of the road speed reach it; each case takes the worse`
     const inGoodAir = input.fanVelocity !== undefined && input.faceShare > goodAir
     return [
       {
@@ -585,25 +585,25 @@ export const radiatorAndFan = defineCalculator({
         level: inletLevel,
         text:
           inletLevel === 'unknown'
-            ? 'The inlet temperature cannot be told until the inputs below are put right.'
+            ? words`The inlet temperature cannot be told until the inputs below are put right.`
             : inletLevel === 'pass'
-              ? `${reached}: ${say(inHand, 'K')} in hand.`
+              ? words`${reached}: ${say(inHand, 'K')} in hand.`
               : inletLevel === 'watch'
-                ? `${reached}: only ${say(inHand, 'K')} in hand. Measure on the worst hill, or fit a fan. ${remedy}`
-                : `${reached}: too hot. ${remedy}`,
-        threshold: `at most ${say(input.inletLimit - inHandWanted, '°C')}, ${say(inHandWanted, 'K', 2)} below the limit (watch); below ${limit} (stop)`,
+                ? `${words`${reached}: only ${say(inHand, 'K')} in hand. Measure on the worst hill, or fit a fan.`} ${remedy}`
+                : `${words`${reached}: too hot.`} ${remedy}`,
+        threshold: words`at most ${say(input.inletLimit - inHandWanted, '°C')}, ${say(inHandWanted, 'K', 2)} below the limit (watch); below ${limit} (stop)`,
       },
       {
         check: 'fan',
         level: fanUnknown ? 'unknown' : inGoodAir ? 'watch' : 'pass',
         text: fanUnknown
-          ? 'A case runs a fan that is not described: enter its face velocity.'
+          ? words`A case runs a fan that is not described: enter its face velocity.`
           : input.fanVelocity === undefined
-            ? 'No fan is fitted.'
+            ? words`No fan is fitted.`
             : inGoodAir
-              ? `${say(input.faceShare, '%')} of the road speed reach the face already: a fan in the way may make it worse at speed. Prove it with yarn tufts.`
-              : `${say(input.faceShare, '%')} of the road speed reach the face: the fan takes little away.`,
-        threshold: 'with a fan at most 25 % of the road speed (watch)',
+              ? words`${say(input.faceShare, '%')} of the road speed reach the face already: a fan in the way may make it worse at speed. Prove it with yarn tufts.`
+              : words`${say(input.faceShare, '%')} of the road speed reach the face: the fan takes little away.`,
+        threshold: words`with a fan at most 25 % of the road speed (watch)`,
       },
       {
         check: 'conductance',
@@ -615,37 +615,37 @@ export const radiatorAndFan = defineCalculator({
               : 'watch',
         text:
           doubted === undefined
-            ? 'There is no conductance to judge.'
+            ? words`There is no conductance to judge.`
             : input.measuredConductance !== undefined
-              ? `The conductance is measured: ${explained}.`
+              ? words`The conductance is measured: ${explained}.`
               : doubted < input.inletLimit
-                ? `UA is a model; with 40 % less conductance the part would still get ${say(doubted, '°C')}.`
-                : `UA is a model; with 40 % less conductance the part would get ${say(doubted, '°C')}. Measure heat and temperatures on the road and enter the conductance.`,
-        threshold: `unmeasured: with 40 % less conductance below ${limit} (watch)`,
+                ? words`UA is a model; with 40 % less conductance the part would still get ${say(doubted, '°C')}.`
+                : words`UA is a model; with 40 % less conductance the part would get ${say(doubted, '°C')}. Measure heat and temperatures on the road and enter the conductance.`,
+        threshold: words`unmeasured: with 40 % less conductance below ${limit} (watch)`,
       },
       {
         check: 'validity',
         level: trouble === undefined ? 'pass' : 'unknown',
-        text: trouble ?? 'All that the model needs is given.',
-        threshold: 'coolant, fan and measurement fully described',
+        text: trouble ?? words`All that the model needs is given.`,
+        threshold: words`coolant, fan and measurement fully described`,
       },
     ]
   },
   working(input, output, say) {
     const row = output.table[worstOf(output)]
     const heat = input.cases[worstOf(output)]?.heat
-    if (row === undefined || heat === undefined) return ['Cannot tell: see the checks.']
+    if (row === undefined || heat === undefined) return [words`Cannot tell: see the checks.`]
     const area = input.coreWidth * input.coreHeight
     const air = airCapacity(row.faceVelocity ?? 0, output.airDensity ?? 0, input)
     const least = Math.min(air, output.coolantCapacity ?? 0)
     const entering = input.ambient + input.recirculation
     return [
-      `Worst case: ${row.name ?? ''}`,
+      words`Worst case: ${row.name ?? ''}`,
       `C_a = ρ c_p W H v = ${say(output.airDensity, 'kg/m³', 4)} × ${say(airSpecificHeat, 'J/(kg·K)', 4)} × ${say(area, 'm²')} × ${say(row.faceVelocity, 'm/s')} = ${say(air, 'W/K')}`,
-      `C_c = ρ_c c_c V̇ = ${say(output.coolantCapacity, 'W/K')} at ${say(input.flow, 'L/min')}`,
+      words`C_c = ρ_c c_c V̇ = ${say(output.coolantCapacity, 'W/K')} at ${say(input.flow, 'L/min')}`,
       input.measuredConductance === undefined
         ? `UA = h W H v^0.45 = ${say(input.coreTransfer, 'W/(m²·K)')} × ${say(area, 'm²')} × ${say((row.faceVelocity ?? 0) ** exponent, '')} = ${say(row.transfer, 'W/K')}`
-        : `UA from the measured ${say(input.measuredConductance, 'W/K')}, scaled to ${say(row.faceVelocity, 'm/s')}: ${say(row.transfer, 'W/K')}`,
+        : words`UA from the measured ${say(input.measuredConductance, 'W/K')}, scaled to ${say(row.faceVelocity, 'm/s')}: ${say(row.transfer, 'W/K')}`,
       `NTU = UA / C_min = ${say(row.transfer, 'W/K')} / ${say(least, 'W/K')} = ${say((row.transfer ?? 0) / least, '')}`,
       `K = ε C_min = ${say(row.effectiveness, '')} × ${say(least, 'W/K')} = ${say(row.conductance, 'W/K')}`,
       `T_r = T_a + ΔT_r + Q / K = ${say(entering, '°C')} + ${say(heat, 'W')} / ${say(row.conductance, 'W/K')} = ${say(row.radiatorInlet, '°C')}`,
@@ -667,23 +667,22 @@ export const radiatorAndFan = defineCalculator({
         return [speed, result && result.partInlet < top ? result.partInlet : undefined] as const
       })
     return {
-      title: 'Coolant into the part, with the worst case’s heat',
-      x: { label: 'Road speed', of: 'speed', units: ['km/h', 'mph'] },
-      y: { label: 'Coolant into the part', of: 'temperature', units: ['°C', '°F'] },
+      title: words`Coolant into the part, with the worst case’s heat`,
+      x: { label: words`Road speed`, of: 'speed', units: ['km/h', 'mph'] },
+      y: { label: words`Coolant into the part`, of: 'temperature', units: ['°C', '°F'] },
       series: [
-        { name: 'no fan', points: line('off'), line: 'solid' },
+        { name: words`no fan`, points: line('off'), line: 'solid' },
         ...(input.fanVelocity === undefined
           ? []
-          : [{ name: 'fan on', points: line('on'), line: 'dashed' as const }]),
+          : [{ name: words`fan on`, points: line('on'), line: 'dashed' as const }]),
       ],
       marks: [
-        { x: 0, y: input.inletLimit, label: 'part’s limit', kind: 'limit-y' },
+        { x: 0, y: input.inletLimit, label: words`part’s limit`, kind: 'limit-y' },
         ...(named === undefined || output.worstInlet === undefined
           ? []
           : [{ x: named.speed, y: output.worstInlet, label: named.name, kind: 'point' as const }]),
       ],
-      caption:
-        'The slower the road, the hotter the coolant; a fan holds it down from standstill on.',
+      caption: words`The slower the road, the hotter the coolant; a fan holds it down from standstill on.`,
     }
   },
   examples: [

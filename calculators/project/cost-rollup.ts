@@ -7,6 +7,7 @@
 import * as elementary from '../elementary.ts'
 import { defineCalculator, type Finding, type InputValues, type Say } from '../define.ts'
 import { eitherWay } from '../either-way.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Set aside over still to pay; common practice. */
 const asideWatch = 0.15
@@ -14,20 +15,20 @@ const asideStop = 0.05
 const hair = 1 + 1e-9
 
 const phases = {
-  survey: 'survey and planning',
-  motor: 'motor and controller',
-  stripping: 'strip-out',
-  adapter: 'adapter and mounts',
-  pack: 'battery pack and boxes',
-  traction: 'high-voltage parts',
-  cooling: 'cooling',
-  auxiliary: '12 V side',
-  charging: 'charging',
-  chassis: 'brakes, springs, tyres',
-  cabin: 'cabin and instruments',
-  tools: 'tools and safety gear',
-  approval: 'tests, approval, insurance',
-  sundries: 'sundries',
+  survey: words`survey and planning`,
+  motor: words`motor and controller`,
+  stripping: words`strip-out`,
+  adapter: words`adapter and mounts`,
+  pack: words`battery pack and boxes`,
+  traction: words`high-voltage parts`,
+  cooling: words`cooling`,
+  auxiliary: words`12 V side`,
+  charging: words`charging`,
+  chassis: words`brakes, springs, tyres`,
+  cabin: words`cabin and instruments`,
+  tools: words`tools and safety gear`,
+  approval: words`tests, approval, insurance`,
+  sundries: words`sundries`,
 } as const
 
 const money = (label: string, symbol: string, help: string) =>
@@ -45,64 +46,69 @@ const money = (label: string, symbol: string, help: string) =>
 const inputs = {
   items: {
     type: 'list',
-    label: 'Items',
-    row: 'item',
-    help: 'In US$; for another currency enter the sum at the day’s rate and write rate and date in the name.',
+    label: words`Items`,
+    row: words`item`,
+    help: words`In US$; for another currency enter the sum at the day’s rate and write rate and date in the name.`,
     rows: [1, 200],
     fields: {
-      name: { type: 'text', label: 'Item', help: 'What it is, new or used.' },
-      phase: { type: 'choice', label: 'Phase', help: 'Where it belongs.', options: phases },
+      name: { type: 'text', label: words`Item`, help: words`What it is, new or used.` },
+      phase: {
+        type: 'choice',
+        label: words`Phase`,
+        help: words`Where it belongs.`,
+        options: phases,
+      },
       status: {
         type: 'choice',
-        label: 'Status',
-        help: 'Ordered means you cannot get out of it any more.',
+        label: words`Status`,
+        help: words`Ordered means you cannot get out of it any more.`,
         options: {
-          planned: 'planned',
-          ordered: 'ordered, not paid',
-          paid: 'paid',
-          owned: 'already owned, not counted',
-          sold: 'sold, money in',
+          planned: words`planned`,
+          ordered: words`ordered, not paid`,
+          paid: words`paid`,
+          owned: words`already owned, not counted`,
+          sold: words`sold, money in`,
         },
       },
-      cost: money('Cost', 'c', 'For one, with delivery and duty.'),
+      cost: money(words`Cost`, 'c', words`For one, with delivery and duty.`),
       count: {
         type: 'number',
-        label: 'How many',
+        label: words`How many`,
         symbol: 'n',
         of: 'number',
         units: ['', ''],
         hard: [0, 10_000],
         usual: [1, 400],
-        help: 'Cells, metres, pieces.',
-        assume: { value: 1, because: 'one' },
+        help: words`Cells, metres, pieces.`,
+        assume: { value: 1, because: words`one` },
       },
     },
   },
   setAside: {
-    ...money('Set aside', 'C', 'For what was forgotten, broken or came out dearer.'),
-    assume: { value: 0, because: 'nothing is said' },
+    ...money(words`Set aside`, 'C', words`For what was forgotten, broken or came out dearer.`),
+    assume: { value: 0, because: words`nothing is said` },
   },
-  budget: { ...money('Budget', 'B', 'All you mean to spend.'), optional: true },
+  budget: { ...money(words`Budget`, 'B', words`All you mean to spend.`), optional: true },
   energy: {
     type: 'number',
-    label: 'Usable energy',
+    label: words`Usable energy`,
     symbol: 'E',
     of: 'energy',
     units: ['kWh', 'kWh'],
     hard: [0.5, 500],
     usual: [5, 100],
-    help: 'Of the pack.',
+    help: words`Of the pack.`,
     optional: true,
   },
   range: {
     type: 'number',
-    label: 'Range',
+    label: words`Range`,
     symbol: 'r',
     of: 'length',
     units: ['km', 'mi'],
     hard: [1, 2000],
     usual: [30, 400],
-    help: 'Measured if you can.',
+    help: words`Measured if you can.`,
     optional: true,
   },
 } as const
@@ -128,54 +134,53 @@ const phaseNames = Object.keys(phases) as readonly PhaseName[]
 
 export const costRollup = defineCalculator({
   id: 'cost-rollup',
-  title: 'Cost by phase',
+  title: words`Cost by phase`,
   phase: 'project',
-  purpose:
-    'Adds up what is paid, ordered and planned by phase, and says whether enough is set aside.',
+  purpose: words`Adds up what is paid, ordered and planned by phase, and says whether enough is set aside.`,
   inputs,
   outputs: {
-    total: dollars('All together, less what was sold', 'T'),
-    paid: dollars('Paid', 'P'),
-    ordered: dollars('Ordered, not paid', 'O'),
-    planned: dollars('Planned', 'L'),
-    sold: dollars('Money in', 'S'),
-    toCome: dollars('Still to pay', 'R'),
+    total: dollars(words`All together, less what was sold`, 'T'),
+    paid: dollars(words`Paid`, 'P'),
+    ordered: dollars(words`Ordered, not paid`, 'O'),
+    planned: dollars(words`Planned`, 'L'),
+    sold: dollars(words`Money in`, 'S'),
+    toCome: dollars(words`Still to pay`, 'R'),
     asideShare: {
       type: 'number',
-      label: 'Set aside, of what is still to pay',
+      label: words`Set aside, of what is still to pay`,
       symbol: 'C/R',
       of: 'fraction',
       units: ['%', '%'],
     },
-    left: dollars('Left of the budget, with all set aside spent', 'B − T − C'),
+    left: dollars(words`Left of the budget, with all set aside spent`, 'B − T − C'),
     perEnergy: {
       type: 'number',
-      label: 'For each usable kWh',
+      label: words`For each usable kWh`,
       symbol: 'T/E',
       of: 'moneyPerEnergy',
       units: ['US$/kWh', 'US$/kWh'],
     },
     perRange: {
       type: 'number',
-      label: 'For each unit of range',
+      label: words`For each unit of range`,
       symbol: 'T/r',
       of: 'moneyPerLength',
       units: ['US$/km', 'US$/mi'],
     },
-    dearest: { type: 'text', label: 'Dearest phase' },
+    dearest: { type: 'text', label: words`Dearest phase` },
     byPhase: {
       type: 'table',
-      label: 'By phase',
+      label: words`By phase`,
       columns: {
-        name: { type: 'text', label: 'Phase' },
-        phasePaid: dollars('Paid', 'P'),
-        phaseOrdered: dollars('Ordered', 'O'),
-        phasePlanned: dollars('Planned', 'L'),
-        phaseSold: dollars('Money in', 'S'),
-        phaseTotal: dollars('Together', 'T'),
+        name: { type: 'text', label: words`Phase` },
+        phasePaid: dollars(words`Paid`, 'P'),
+        phaseOrdered: dollars(words`Ordered`, 'O'),
+        phasePlanned: dollars(words`Planned`, 'L'),
+        phaseSold: dollars(words`Money in`, 'S'),
+        phaseTotal: dollars(words`Together`, 'T'),
         share: {
           type: 'number',
-          label: 'Of all spending',
+          label: words`Of all spending`,
           symbol: '%',
           of: 'fraction',
           units: ['%', '%'],
@@ -185,13 +190,13 @@ export const costRollup = defineCalculator({
   },
   formula: [String.raw`T = P + O + L - S, \qquad R = O + L`, String.raw`C/R \ge 15\,\%`],
   validity: [
-    'In US$ of the day each item was bought or priced: old prices are not brought up to date.',
-    'What was already owned, and your hours, are not counted.',
-    'Keep receipts private: they carry names and addresses.',
+    words`In US$ of the day each item was bought or priced: old prices are not brought up to date.`,
+    words`What was already owned, and your hours, are not counted.`,
+    words`Keep receipts private: they carry names and addresses.`,
   ],
   checks: {
-    aside: { title: 'Enough set aside', basis: 'common practice' },
-    budget: { title: 'Within the budget', basis: 'your own budget' },
+    aside: { title: words`Enough set aside`, basis: 'common practice' },
+    budget: { title: words`Within the budget`, basis: 'your own budget' },
   },
   hazards: [],
   sources: [{ title: 'Sums of the items entered', trust: 'model' }],
@@ -240,42 +245,42 @@ export const costRollup = defineCalculator({
     const aside = (): Said => {
       const { asideShare, toCome } = output
       if (asideShare === undefined)
-        return { level: 'pass', text: 'Nothing is left to pay on this list.' }
-      const words = `${us(input.setAside)} is set aside for ${us(toCome)} still to pay, ${say(asideShare, '%')}`
-      if (asideShare * hair >= asideWatch) return { level: 'pass', text: `${words}.` }
+        return { level: 'pass', text: words`Nothing is left to pay on this list.` }
+      const fact = words`${us(input.setAside)} is set aside for ${us(toCome)} still to pay, ${say(asideShare, '%')}`
+      if (asideShare * hair >= asideWatch) return { level: 'pass', text: `${fact}.` }
       const more = us(asideWatch * (toCome ?? 0) - input.setAside)
       return {
         level: asideShare * hair >= asideStop ? 'watch' : 'stop',
-        text: `${words}: put ${more} more aside, or plan less. Brakes, tyres, tests and tools are what lists forget.`,
+        text: words`${fact}: put ${more} more aside, or plan less. Brakes, tyres, tests and tools are what lists forget.`,
       }
     }
     const budget = (): Said => {
       const { left } = output
       if (left === undefined || input.budget === undefined)
-        return { level: 'unknown', text: 'No budget is given.' }
+        return { level: 'unknown', text: words`No budget is given.` }
       if (left >= -1e-9 * input.budget)
-        return { level: 'pass', text: `${us(left)} of ${us(input.budget)} would be left.` }
+        return { level: 'pass', text: words`${us(left)} of ${us(input.budget)} would be left.` }
       const over = us(Math.abs(left))
       return (output.total ?? 0) <= input.budget * hair
         ? {
             level: 'watch',
-            text: `With all that is set aside spent you would be ${over} over ${us(input.budget)}.`,
+            text: words`With all that is set aside spent you would be ${over} over ${us(input.budget)}.`,
           }
         : {
             level: 'watch',
-            text: `The list alone is over ${us(input.budget)}; with what is set aside by ${over}. Decide now what to leave out.`,
+            text: words`The list alone is over ${us(input.budget)}; with what is set aside by ${over}. Decide now what to leave out.`,
           }
     }
     return [
       {
         check: 'aside',
         ...aside(),
-        threshold: 'at least 15 % of what is still to pay (watch), 5 % (stop)',
+        threshold: words`at least 15 % of what is still to pay (watch), 5 % (stop)`,
       },
       {
         check: 'budget',
         ...budget(),
-        threshold: 'list and what is set aside at most the budget (watch)',
+        threshold: words`list and what is set aside at most the budget (watch)`,
       },
     ]
   },
@@ -289,17 +294,17 @@ export const costRollup = defineCalculator({
   },
   plot(_input, output) {
     return {
-      title: 'By phase',
+      title: words`By phase`,
       x: {
-        label: 'Phase, in the order of the table',
+        label: words`Phase, in the order of the table`,
         of: 'number',
         units: ['', ''],
         fromZero: true,
       },
-      y: { label: 'Together', of: 'money', units: ['US$', 'US$'], fromZero: true },
+      y: { label: words`Together`, of: 'money', units: ['US$', 'US$'], fromZero: true },
       series: [
         {
-          name: 'phases',
+          name: words`phases`,
           line: 'none',
           points: output.byPhase.map(({ phaseTotal }, i) => [i + 1, phaseTotal] as const),
         },
@@ -310,7 +315,7 @@ export const costRollup = defineCalculator({
         label: name ?? '',
         kind: 'point' as const,
       })),
-      caption: 'Where the money goes: the highest point is where saving is worth the trouble.',
+      caption: words`Where the money goes: the highest point is where saving is worth the trouble.`,
     }
   },
   examples: [
@@ -345,7 +350,7 @@ export const costRollup = defineCalculator({
         left: 'US$795',
         perEnergy: '392.3 US$/kWh',
         perRange: '96.05 US$/km',
-        dearest: 'motor and controller',
+        dearest: words`motor and controller`,
       },
       findings: { aside: 'pass', budget: 'pass' },
     },

@@ -6,6 +6,7 @@
  * proves little when the ± is wide.
  */
 import { defineCalculator, type Finding, type InputValues } from '../define.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Of the prediction; common practice. */
 const errorWatch = 0.1
@@ -42,174 +43,186 @@ const share = (label: string, symbol: string, help: string, value: number, becau
 
 const inputs = {
   predicted: plain(
-    'Predicted',
+    words`Predicted`,
     'p',
-    'In any unit; in a note write 1 here and the measured one as a ratio, {bucket / loop.flow}.',
+    words`In any unit; in a note write 1 here and the measured one as a ratio, {bucket / loop.flow}.`,
   ),
-  measured: plain('Measured', 'm', 'In the same unit as the prediction.'),
+  measured: plain(words`Measured`, 'm', words`In the same unit as the prediction.`),
   instrument: share(
-    'Instrument, ±',
+    words`Instrument, ±`,
     'u_m',
-    'Of the reading: its accuracy and how well you read it.',
+    words`Of the reading: its accuracy and how well you read it.`,
     5,
-    'a common workshop meter, read once',
+    words`a common workshop meter, read once`,
   ),
   prediction: share(
-    'Prediction, ±',
+    words`Prediction, ±`,
     'u_p',
-    'Of the prediction, from what went into it.',
+    words`Of the prediction, from what went into it.`,
     0,
-    'not known',
+    words`not known`,
   ),
   back: {
     type: 'choice',
-    label: 'Work back',
-    help: 'Which part’s figure the reading corrects.',
+    label: words`Work back`,
+    help: words`Which part’s figure the reading corrects.`,
     options: {
-      nothing: 'nothing',
-      radiator: 'conductance of a radiator, from heat and temperatures',
-      loop: 'resistance of a coolant loop, from a bucket',
-      pack: 'resistance of a pack, from sag',
+      nothing: words`nothing`,
+      radiator: words`conductance of a radiator, from heat and temperatures`,
+      loop: words`resistance of a coolant loop, from a bucket`,
+      pack: words`resistance of a pack, from sag`,
     },
-    assume: { value: 'nothing', because: 'only the comparison is asked for' },
+    assume: { value: 'nothing', because: words`only the comparison is asked for` },
   },
   heat: {
     type: 'number',
-    label: 'Heat',
+    label: words`Heat`,
     symbol: 'Q',
     of: 'power',
     units: ['W', 'W'],
     hard: [1, 200_000],
     usual: [100, 20_000],
-    help: 'Into the coolant while you measured.',
+    help: words`Into the coolant while you measured.`,
     optional: true,
   },
-  heatSpread: share('Heat, ±', 'u_Q', 'Losses are seldom known better.', 10, 'heat from losses'),
+  heatSpread: share(
+    words`Heat, ±`,
+    'u_Q',
+    words`Losses are seldom known better.`,
+    10,
+    words`heat from losses`,
+  ),
   coolant: {
     type: 'number',
-    label: 'Coolant into the radiator',
+    label: words`Coolant into the radiator`,
     symbol: 'T_in',
     of: 'temperature',
     units: ['°C', '°F'],
     hard: [-40, 150],
     usual: [20, 90],
-    help: 'When it had stopped changing.',
+    help: words`When it had stopped changing.`,
     optional: true,
   },
   air: {
     type: 'number',
-    label: 'Air',
+    label: words`Air`,
     symbol: 'T_amb',
     of: 'temperature',
     units: ['°C', '°F'],
     hard: [-50, 70],
     usual: [-10, 45],
-    help: 'In front of the radiator, in the shade.',
+    help: words`In front of the radiator, in the shade.`,
     optional: true,
   },
   thermometer: {
     type: 'number',
-    label: 'Each temperature, ±',
+    label: words`Each temperature, ±`,
     symbol: 'u_T',
     of: 'temperatureDifference',
     units: ['K', 'Δ°F'],
     hard: [0, 20],
     usual: [0.1, 3],
-    help: 'Of the thermometer.',
-    assume: { value: 0.5, because: 'a digital probe' },
+    help: words`Of the thermometer.`,
+    assume: { value: 0.5, because: words`a digital probe` },
   },
   bucket: {
     type: 'number',
-    label: 'Bucket',
+    label: words`Bucket`,
     symbol: 'V',
     of: 'volume',
     units: ['L', 'gal'],
     hard: [0.1, 200],
     usual: [2, 20],
-    help: 'Volume caught from the return.',
+    help: words`Volume caught from the return.`,
     optional: true,
   },
   bucketSpread: share(
-    'Volume, ±',
+    words`Volume, ±`,
     'u_V',
-    'A marked bucket; weigh it for better.',
+    words`A marked bucket; weigh it for better.`,
     2,
-    'a marked bucket',
+    words`a marked bucket`,
   ),
   seconds: {
     type: 'number',
-    label: 'In',
+    label: words`In`,
     symbol: 't',
     of: 'time',
     units: ['s', 's'],
     hard: [1, 3600],
     usual: [10, 300],
-    help: 'Stopwatch.',
+    help: words`Stopwatch.`,
     optional: true,
   },
   watch: {
     type: 'number',
-    label: 'Stopwatch, ±',
+    label: words`Stopwatch, ±`,
     symbol: 'u_t',
     of: 'time',
     units: ['s', 's'],
     hard: [0, 60],
     usual: [0.2, 2],
-    help: 'Start and stop by hand.',
-    assume: { value: 1, because: 'by hand' },
+    help: words`Start and stop by hand.`,
+    assume: { value: 1, because: words`by hand` },
   },
   lift: {
     type: 'number',
-    label: 'Pressure across the loop',
+    label: words`Pressure across the loop`,
     symbol: 'Δp',
     of: 'pressure',
     units: ['kPa', 'psi'],
     hard: [0.1, 500],
     usual: [5, 100],
-    help: 'A gauge across the pump, or its curve at that flow.',
+    help: words`A gauge across the pump, or its curve at that flow.`,
     optional: true,
   },
   liftSpread: share(
-    'Pressure, ±',
+    words`Pressure, ±`,
     'u_Δp',
-    'A curve from a sheet is seldom better.',
+    words`A curve from a sheet is seldom better.`,
     10,
-    'from a curve',
+    words`from a curve`,
   ),
   sag: {
     type: 'number',
-    label: 'Sag',
+    label: words`Sag`,
     symbol: 'ΔU',
     of: 'voltage',
     units: ['V', 'V'],
     hard: [0.001, 500],
     usual: [0.1, 60],
-    help: 'Voltage lost when the current steps up, read within seconds.',
+    help: words`Voltage lost when the current steps up, read within seconds.`,
     optional: true,
   },
   voltmeter: {
     type: 'number',
-    label: 'Sag, ±',
+    label: words`Sag, ±`,
     symbol: 'u_U',
     of: 'voltage',
     units: ['V', 'V'],
     hard: [0, 20],
     usual: [0.01, 1],
-    help: 'Two readings: 1.4 times the meter’s last digit or accuracy.',
-    assume: { value: 0.2, because: 'two readings of a 0.1 V display' },
+    help: words`Two readings: 1.4 times the meter’s last digit or accuracy.`,
+    assume: { value: 0.2, because: words`two readings of a 0.1 V display` },
   },
   step: {
     type: 'number',
-    label: 'Step of current',
+    label: words`Step of current`,
     symbol: 'ΔI',
     of: 'current',
     units: ['A', 'A'],
     hard: [0.01, 5000],
     usual: [10, 600],
-    help: 'Current after less current before.',
+    help: words`Current after less current before.`,
     optional: true,
   },
-  ammeter: share('Current, ±', 'u_I', 'A clamp meter on DC drifts: zero it.', 3, 'a clamp meter'),
+  ammeter: share(
+    words`Current, ±`,
+    'u_I',
+    words`A clamp meter on DC drifts: zero it.`,
+    3,
+    words`a clamp meter`,
+  ),
 } as const
 
 type Inputs = InputValues<typeof inputs>
@@ -262,105 +275,104 @@ const flowSpread = ({ bucketSpread, watch, seconds }: Inputs): number =>
 
 const rerun = {
   nothing: undefined,
-  radiator: 'Radiator and fan, heat-soak: enter it as the measured conductance',
-  loop: 'Pump and loop, heat and rise, radiator: enter the measured flow',
-  pack: 'Cell current and sag, main fuse, cell heating',
+  radiator: words`Radiator and fan, heat-soak: enter it as the measured conductance`,
+  loop: words`Pump and loop, heat and rise, radiator: enter the measured flow`,
+  pack: words`Cell current and sag, main fuse, cell heating`,
 } as const
 
 export const predictionCheck = defineCalculator({
   id: 'prediction-check',
-  title: 'Prediction and measurement',
+  title: words`Prediction and measurement`,
   phase: 'project',
-  purpose:
-    'How far a prediction was off, whether the instrument can tell, and what the reading makes of the part’s figure.',
+  purpose: words`How far a prediction was off, whether the instrument can tell, and what the reading makes of the part’s figure.`,
   inputs,
   outputs: {
     error: {
       type: 'number',
-      label: 'Measured over or under the prediction',
+      label: words`Measured over or under the prediction`,
       symbol: 'ε',
       of: 'fraction',
       units: ['%', '%'],
     },
     spread: {
       type: 'number',
-      label: '± of that',
+      label: words`± of that`,
       symbol: 'u_ε',
       of: 'fraction',
       units: ['%', '%'],
     },
     conductance: {
       type: 'number',
-      label: 'Radiator conductance',
+      label: words`Radiator conductance`,
       symbol: 'K',
       of: 'thermalConductance',
       units: ['W/K', 'BTU/(h·Δ°F)'],
     },
     conductanceSpread: {
       type: 'number',
-      label: 'Radiator conductance, ±',
+      label: words`Radiator conductance, ±`,
       symbol: 'u_K',
       of: 'thermalConductance',
       units: ['W/K', 'BTU/(h·Δ°F)'],
     },
     flow: {
       type: 'number',
-      label: 'Flow by the bucket',
+      label: words`Flow by the bucket`,
       symbol: 'q',
       of: 'flow',
       units: ['L/min', 'gal/min'],
     },
     flowSpread: {
       type: 'number',
-      label: 'Flow by the bucket, ±',
+      label: words`Flow by the bucket, ±`,
       symbol: 'u_q',
       of: 'flow',
       units: ['L/min', 'gal/min'],
     },
     loop: {
       type: 'number',
-      label: 'Loop resistance, kPa for each (L/min)²',
+      label: words`Loop resistance, kPa for each (L/min)²`,
       symbol: 'k',
       of: 'number',
       units: ['', ''],
     },
     loopSpread: {
       type: 'number',
-      label: 'Loop resistance, ±',
+      label: words`Loop resistance, ±`,
       symbol: 'u_k',
       of: 'number',
       units: ['', ''],
     },
     resistance: {
       type: 'number',
-      label: 'Pack resistance',
+      label: words`Pack resistance`,
       symbol: 'R',
       of: 'resistance',
       units: ['mΩ', 'mΩ'],
     },
     resistanceSpread: {
       type: 'number',
-      label: 'Pack resistance, ±',
+      label: words`Pack resistance, ±`,
       symbol: 'u_R',
       of: 'resistance',
       units: ['mΩ', 'mΩ'],
     },
-    rerun: { type: 'text', label: 'Work again' },
+    rerun: { type: 'text', label: words`Work again` },
   },
   formula: [
     String.raw`\varepsilon = m/p - 1, \qquad u_\varepsilon = \frac{m}{p}\sqrt{u_m^2 + u_p^2}`,
     String.raw`K = \frac{Q}{T_{in} - T_{amb}}, \qquad k = \frac{\Delta p}{(V/t)^2}, \qquad R = \frac{\Delta U}{\Delta I}`,
   ],
   validity: [
-    'All ± are of the same kind (all limits, or all standard uncertainties) and independent of each other: they add as squares.',
-    'Predicted and measured under the same conditions: load, speed, air, state of charge.',
-    'Radiator: everything steady, thermostat and fan as they were. Loop: turbulent flow, so the pressure goes with the square.',
-    'Pack: within seconds of the step; after minutes the sag holds more than resistance.',
-    'Two thermometers are taken as independent; one thermometer used twice is better than shown.',
+    words`All ± are of the same kind (all limits, or all standard uncertainties) and independent of each other: they add as squares.`,
+    words`Predicted and measured under the same conditions: load, speed, air, state of charge.`,
+    words`Radiator: everything steady, thermostat and fan as they were. Loop: turbulent flow, so the pressure goes with the square.`,
+    words`Pack: within seconds of the step; after minutes the sag holds more than resistance.`,
+    words`Two thermometers are taken as independent; one thermometer used twice is better than shown.`,
   ],
   checks: {
-    error: { title: 'Prediction', basis: 'common practice' },
-    back: { title: 'What is worked back', basis: 'common practice' },
+    error: { title: words`Prediction`, basis: 'common practice' },
+    back: { title: words`What is worked back`, basis: 'common practice' },
   },
   hazards: ['moving-vehicle'],
   sources: [
@@ -401,63 +413,69 @@ export const predictionCheck = defineCalculator({
     const error = (): Said => {
       const { error: off, spread = 0 } = output
       if (off === undefined)
-        return { level: 'unknown', text: 'A prediction of nothing cannot be compared: enter it.' }
+        return {
+          level: 'unknown',
+          text: words`A prediction of nothing cannot be compared: enter it.`,
+        }
       const away = Math.abs(off)
-      const words = `Measured is ${say(away, '%')} ${off < 0 ? 'under' : 'over'} the prediction, ± ${say(spread, '%')}`
+      const fact =
+        off < 0
+          ? words`Measured is ${say(away, '%')} under the prediction, ± ${say(spread, '%')}`
+          : words`Measured is ${say(away, '%')} over the prediction, ± ${say(spread, '%')}`
       if (spread > away && away + spread > errorWatch * hair)
         return {
           level: 'unknown',
-          text: `${words}: the ± is larger than the difference, so this instrument cannot tell. Read again with a better one, or more often.`,
+          text: words`${fact}: the ± is larger than the difference, so this instrument cannot tell. Read again with a better one, or more often.`,
         }
-      if (away <= errorWatch * hair) return { level: 'pass', text: `${words}.` }
+      if (away <= errorWatch * hair) return { level: 'pass', text: `${fact}.` }
       return away <= errorStop * hair
         ? {
             level: 'watch',
-            text: `${words}: put the reading in the prediction’s place and work again what rests on it.`,
+            text: words`${fact}: put the reading in the prediction’s place and work again what rests on it.`,
           }
         : {
             level: 'stop',
-            text: `${words}: model or instrument is wrong. Read again another way before you build on either.`,
+            text: words`${fact}: model or instrument is wrong. Read again another way before you build on either.`,
           }
     }
     const back = (): Said => {
       const worked = workedBack(input)
-      if (input.back === 'nothing') return { level: 'pass', text: 'Nothing is worked back.' }
+      if (input.back === 'nothing') return { level: 'pass', text: words`Nothing is worked back.` }
       if (worked === undefined)
         return {
           level: 'unknown',
           text:
             input.back === 'radiator'
-              ? 'Enter heat, coolant and air; the coolant must be warmer than the air.'
+              ? words`Enter heat, coolant and air; the coolant must be warmer than the air.`
               : input.back === 'loop'
-                ? 'Enter bucket, seconds and the pressure across the loop.'
-                : 'Enter sag and step of current.',
+                ? words`Enter bucket, seconds and the pressure across the loop.`
+                : words`Enter sag and step of current.`,
         }
       const value =
         input.back === 'radiator'
-          ? `The radiator gives off ${say(worked.value, 'W/K')} ± ${say(worked.value * worked.spread, 'W/K', 2)}`
+          ? words`The radiator gives off ${say(worked.value, 'W/K')} ± ${say(worked.value * worked.spread, 'W/K', 2)}`
           : input.back === 'loop'
-            ? `The loop takes ${say(worked.value, '')} ± ${say(worked.value * worked.spread, '', 2)} kPa for each (L/min)²`
-            : `The pack has ${say(worked.value, 'mΩ')} ± ${say(worked.value * worked.spread, 'mΩ', 2)}`
+            ? words`The loop takes ${say(worked.value, '')} ± ${say(worked.value * worked.spread, '', 2)} kPa for each (L/min)²`
+            : words`The pack has ${say(worked.value, 'mΩ')} ± ${say(worked.value * worked.spread, 'mΩ', 2)}`
       if (worked.spread <= fineWatch * hair)
-        return { level: 'pass', text: `${value}. Work again: ${rerun[input.back]}.` }
+        return { level: 'pass', text: words`${value}. Work again: ${rerun[input.back]}.` }
       return worked.spread <= fineStop * hair
         ? {
             level: 'watch',
-            text: `${value}: ± ${say(worked.spread, '%', 2)}. Try both ends in what rests on it. ${rerun[input.back]}.`,
+            text: words`${value}: ± ${say(worked.spread, '%', 2)}. Try both ends in what rests on it. ${rerun[input.back]}.`,
           }
         : {
             level: 'unknown',
-            text: `${value}: ± ${say(worked.spread, '%', 2)} tells too little. Measure at more load, longer, or with a better instrument.`,
+            text: words`${value}: ± ${say(worked.spread, '%', 2)} tells too little. Measure at more load, longer, or with a better instrument.`,
           }
     }
     return [
       {
         check: 'error',
         ...error(),
-        threshold: 'within 10 % (watch), 25 % (stop), and wider than its ±',
+        threshold: words`within 10 % (watch), 25 % (stop), and wider than its ±`,
       },
-      { check: 'back', ...back(), threshold: 'known to ± 10 % (watch), ± 25 % (cannot tell)' },
+      { check: 'back', ...back(), threshold: words`known to ± 10 % (watch), ± 25 % (cannot tell)` },
     ]
   },
   working(input, output, say) {

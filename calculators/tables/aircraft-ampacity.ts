@@ -5,6 +5,7 @@
  * that are hardly loaded, in a hot place, high up: far below what one wire in free air carries.
  */
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 export const aircraftClasses = ['105C', '150C', '200C'] as const
 type Row = readonly [
@@ -38,17 +39,17 @@ export const aircraftAmpacityRows: readonly Row[] = [
 
 export const aircraftAmpacity: Table = {
   id: 'aircraft-ampacity',
-  title: 'Current capacity and resistance of copper wire in bundles',
+  title: words`Current capacity and resistance of copper wire in bundles`,
   source:
     'FAA AC 43.13-1B change 1 (2001), table 11-9: 70 °C around it, 33 wires (24 to 10) or 9 wires (8 and thicker), 20 % loaded, 60 000 ft',
   trust: 'read',
   columns: [
-    { label: 'Gauge', unit: 'AWG' },
-    { label: '105 °C wire', unit: 'A' },
-    { label: '150 °C wire', unit: 'A' },
-    { label: '200 °C wire', unit: 'A' },
-    { label: 'Resistance at 20 °C, tin-plated, per 1000 ft', unit: 'Ω' },
-    { label: 'Area in circular mils', unit: '' },
+    { label: words`Gauge`, unit: 'AWG' },
+    { label: words`105 °C wire`, unit: 'A' },
+    { label: words`150 °C wire`, unit: 'A' },
+    { label: words`200 °C wire`, unit: 'A' },
+    { label: words`Resistance at 20 °C, tin-plated, per 1000 ft`, unit: 'Ω' },
+    { label: words`Area in circular mils`, unit: '' },
   ],
   rows: aircraftAmpacityRows,
 }

@@ -5,16 +5,17 @@
  * for a wire, not the one a load needs.
  */
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 export const aircraftFuses: Table = {
   id: 'aircraft-fuses',
-  title: 'DC wire and circuit protector chart',
+  title: words`DC wire and circuit protector chart`,
   source: 'FAA AC 43.13-1B (1998), table 11-3, copper wire in bundles',
   trust: 'read',
   columns: [
-    { label: 'Gauge', unit: 'AWG' },
-    { label: 'Circuit breaker', unit: 'A' },
-    { label: 'Fuse', unit: 'A' },
+    { label: words`Gauge`, unit: 'AWG' },
+    { label: words`Circuit breaker`, unit: 'A' },
+    { label: words`Fuse`, unit: 'A' },
   ],
   rows: [
     ['22', 5, 5],

@@ -6,6 +6,7 @@
  */
 import { gaugeArea, gauges, solidPerMetre } from '../wire.ts'
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 const printed = (value: number) => Number(value.toPrecision(4))
 /** −1 is 2/0, −3 is 4/0. */
@@ -13,14 +14,14 @@ const gaugeName = (gauge: number) => (gauge < 1 ? `${1 - gauge}/0` : String(gaug
 
 export const awg: Table = {
   id: 'awg',
-  title: 'American wire gauge, solid copper',
+  title: words`American wire gauge, solid copper`,
   source: 'ASTM B258 for the diameters; resistance at 20 °C from 1/58 Ω·mm²/m (IEC 60028)',
   trust: 'read',
   columns: [
-    { label: 'Gauge', unit: 'AWG' },
-    { label: 'Diameter', unit: 'mm' },
-    { label: 'Area', unit: 'mm²' },
-    { label: 'Resistance at 20 °C', unit: 'mΩ/m' },
+    { label: words`Gauge`, unit: 'AWG' },
+    { label: words`Diameter`, unit: 'mm' },
+    { label: words`Area`, unit: 'mm²' },
+    { label: words`Resistance at 20 °C`, unit: 'mΩ/m' },
   ],
   rows: gauges.map((gauge) => {
     const area = gaugeArea(gauge)
@@ -31,5 +32,5 @@ export const awg: Table = {
       printed(solidPerMetre(area) * 1e3),
     ]
   }),
-  note: 'Diameter is 0.005 in × 92 to the power (36 − n)/39, n being 0 to −3 for 1/0 to 4/0. Stranded wire resists 1 to 3 % more.',
+  note: words`Diameter is 0.005 in × 92 to the power (36 − n)/39, n being 0 to −3 for 1/0 to 4/0. Stranded wire resists 1 to 3 % more.`,
 }

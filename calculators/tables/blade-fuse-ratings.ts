@@ -5,6 +5,7 @@
  * of 25, 35, 100 and 120 A are in some lists and not in others, and are left out.
  */
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 export const bladeRatings = {
   mini: [2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30],
@@ -19,18 +20,18 @@ const all = (): readonly number[] => [...new Set<number>([...medium, ...mini, ..
 
 export const bladeFuseRatings: Table = {
   id: 'blade-fuse-ratings',
-  title: 'Ratings of blade fuses',
+  title: words`Ratings of blade fuses`,
   source: 'Trade lists of blade fuses: mini, medium and maxi (types F, C and E of ISO 8820-3)',
   trust: 'read',
   columns: [
-    { label: 'Mini (F)', unit: 'A' },
-    { label: 'Medium (C)', unit: 'A' },
-    { label: 'Maxi (E)', unit: 'A' },
+    { label: words`Mini (F)`, unit: 'A' },
+    { label: words`Medium (C)`, unit: 'A' },
+    { label: words`Maxi (E)`, unit: 'A' },
   ],
   rows: /* @__PURE__ */ all().map((rating) => [
     has(mini, rating),
     has(medium, rating),
     has(maxi, rating),
   ]),
-  note: 'For 32 V DC and a fault of about 1000 A: never on a traction pack.',
+  note: words`For 32 V DC and a fault of about 1000 A: never on a traction pack.`,
 }

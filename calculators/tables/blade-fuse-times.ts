@@ -5,6 +5,7 @@
  * longest: two fuses of one rating may differ a thousandfold at 135 %.
  */
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 type Row = readonly [
   percent: number,
@@ -26,16 +27,16 @@ export const bladeTimeRows: readonly [Row, ...Row[]] = [
 
 export const bladeFuseTimes: Table = {
   id: 'blade-fuse-times',
-  title: 'Opening times of blade fuses',
+  title: words`Opening times of blade fuses`,
   source: 'ISO 8820-3, operating times at 23 °C',
   trust: 'recalled',
   columns: [
-    { label: 'Of its rating', unit: '%' },
-    { label: 'Not before', unit: 's' },
-    { label: 'Mini open by', unit: 's' },
-    { label: 'Medium open by', unit: 's' },
-    { label: 'Maxi open by', unit: 's' },
+    { label: words`Of its rating`, unit: '%' },
+    { label: words`Not before`, unit: 's' },
+    { label: words`Mini open by`, unit: 's' },
+    { label: words`Medium open by`, unit: 's' },
+    { label: words`Maxi open by`, unit: 's' },
   ],
   rows: bladeTimeRows,
-  note: 'At 110 % it carries for 100 h or more. The longest times and the 0.02 s at 600 % are the least sure; a maxi is slower than “not before”.',
+  note: words`At 110 % it carries for 100 h or more. The longest times and the 0.02 s at 600 % are the least sure; a maxi is slower than “not before”.`,
 }

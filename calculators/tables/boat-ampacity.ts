@@ -5,6 +5,7 @@
  * table is for circuits under 50 V; a number without its table is worth nothing.
  */
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 export const boatClasses = ['60C', '75C', '80C', '90C', '105C', '125C', '200C'] as const
 type Amps = readonly [number, number, number, number, number, number, number]
@@ -29,12 +30,12 @@ export const boatAmpacityRows: readonly (readonly [gauge: string, ...Amps])[] = 
 
 export const boatAmpacity: Table = {
   id: 'boat-ampacity',
-  title: 'Allowable amperage of conductors in boats, under 50 V',
+  title: words`Allowable amperage of conductors in boats, under 50 V`,
   source: '33 CFR 183.425, table 5, copper, 30 °C around it',
   trust: 'read',
   columns: [
-    { label: 'Gauge', unit: 'AWG' },
-    { label: '60 °C insulation', unit: 'A' },
+    { label: words`Gauge`, unit: 'AWG' },
+    { label: words`60 °C insulation`, unit: 'A' },
     { label: '75 °C', unit: 'A' },
     { label: '80 °C', unit: 'A' },
     { label: '90 °C', unit: 'A' },
@@ -43,5 +44,5 @@ export const boatAmpacity: Table = {
     { label: '200 °C', unit: 'A' },
   ],
   rows: boatAmpacityRows,
-  note: 'In an engine space (50 °C) the value is multiplied by the factor of note 1.',
+  note: words`In an engine space (50 °C) the value is multiplied by the factor of note 1.`,
 }

@@ -5,6 +5,7 @@
  * keeps its whole rating.
  */
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 export const engineSpaceFactors = {
   '60C': 0.58,
@@ -17,16 +18,16 @@ export const engineSpaceFactors = {
 
 export const boatEngineSpace: Table = {
   id: 'boat-engine-space',
-  title: 'Amperage left in an engine space at 50 °C',
+  title: words`Amperage left in an engine space at 50 °C`,
   source: '33 CFR 183.425, table 5, note 1',
   trust: 'recalled',
   columns: [
-    { label: 'Insulation', unit: '°C' },
-    { label: 'Factor', unit: '' },
+    { label: words`Insulation`, unit: '°C' },
+    { label: words`Factor`, unit: '' },
   ],
   rows: /* @__PURE__ */ Object.entries(engineSpaceFactors).map(([name, factor]) => [
     parseInt(name, 10),
     factor,
   ]),
-  note: '0.85 at 105 °C was read in a wire chart that quotes the rule; the other factors are recalled. All six are within 0.01 of √((T − 50)/(T − 30)), what a conductor’s heating leaves at 50 instead of 30 °C.',
+  note: words`0.85 at 105 °C was read in a wire chart that quotes the rule; the other factors are recalled. All six are within 0.01 of √((T − 50)/(T − 30)), what a conductor’s heating leaves at 50 instead of 30 °C.`,
 }

@@ -5,25 +5,26 @@
  * (ISO 10684, annex A), and stainless bolts are another standard (ISO 3506-1).
  */
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 export const boltsIso8981: Table = {
   id: 'bolts-iso-898-1',
-  title: 'Steel bolts, coarse thread: stress area, proof and breaking load',
+  title: words`Steel bolts, coarse thread: stress area, proof and breaking load`,
   source:
     'ISO 898-1, mechanical properties of fasteners, tables of proof loads and minimum ultimate tensile loads, coarse pitch',
   trust: 'read',
   columns: [
-    { label: 'Thread', unit: '' },
-    { label: 'Pitch', unit: 'mm' },
-    { label: 'Stress area', unit: 'mm²' },
-    { label: 'Proof load 4.6', unit: 'N' },
-    { label: 'Proof load 5.8', unit: 'N' },
-    { label: 'Proof load 8.8', unit: 'N' },
-    { label: 'Proof load 10.9', unit: 'N' },
-    { label: 'Proof load 12.9', unit: 'N' },
-    { label: 'Breaking load 8.8', unit: 'N' },
-    { label: 'Breaking load 10.9', unit: 'N' },
-    { label: 'Breaking load 12.9', unit: 'N' },
+    { label: words`Thread`, unit: '' },
+    { label: words`Pitch`, unit: 'mm' },
+    { label: words`Stress area`, unit: 'mm²' },
+    { label: words`Proof load 4.6`, unit: 'N' },
+    { label: words`Proof load 5.8`, unit: 'N' },
+    { label: words`Proof load 8.8`, unit: 'N' },
+    { label: words`Proof load 10.9`, unit: 'N' },
+    { label: words`Proof load 12.9`, unit: 'N' },
+    { label: words`Breaking load 8.8`, unit: 'N' },
+    { label: words`Breaking load 10.9`, unit: 'N' },
+    { label: words`Breaking load 12.9`, unit: 'N' },
   ],
   rows: [
     ['M3', 0.5, 5.03, 1130, 1910, 2920, 4180, 4880, 4020, 5230, 6140],
@@ -37,5 +38,5 @@ export const boltsIso8981: Table = {
     ['M16', 2, 157, 35_300, 59_700, 91_000, 130_000, 152_000, 125_000, 163_000, 192_000],
     ['M20', 2.5, 245, 55_100, 93_100, 147_000, 203_000, 238_000, 203_000, 255_000, 299_000],
   ],
-  note: 'At room temperature. Hot-dip galvanised M8 and M10 with undersized threads hold less (ISO 10684, annex A).',
+  note: words`At room temperature. Hot-dip galvanised M8 and M10 with undersized threads hold less (ISO 10684, annex A).`,
 }

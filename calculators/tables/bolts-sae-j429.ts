@@ -5,21 +5,22 @@
  * three lines 5, six lines 8.
  */
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 export const boltsSaeJ429: Table = {
   id: 'bolts-sae-j429',
-  title: 'Inch bolts, coarse thread: stress area and proof load',
+  title: words`Inch bolts, coarse thread: stress area and proof load`,
   source:
     'SAE J429, proof loads of hexagon cap screws, UNC, as printed in a fastener supplier’s data sheet',
   trust: 'read',
   columns: [
-    { label: 'Thread', unit: '' },
-    { label: 'Diameter', unit: 'in' },
-    { label: 'Threads per inch', unit: '' },
-    { label: 'Stress area', unit: 'in²' },
-    { label: 'Proof load grade 2', unit: 'lbf' },
-    { label: 'Proof load grade 5', unit: 'lbf' },
-    { label: 'Proof load grade 8', unit: 'lbf' },
+    { label: words`Thread`, unit: '' },
+    { label: words`Diameter`, unit: 'in' },
+    { label: words`Threads per inch`, unit: '' },
+    { label: words`Stress area`, unit: 'in²' },
+    { label: words`Proof load grade 2`, unit: 'lbf' },
+    { label: words`Proof load grade 5`, unit: 'lbf' },
+    { label: words`Proof load grade 8`, unit: 'lbf' },
   ],
   rows: [
     ['1/4-20', 0.25, 20, 0.0318, 1750, 2700, 3800],
@@ -30,5 +31,5 @@ export const boltsSaeJ429: Table = {
     ['5/8-11', 0.625, 11, 0.226, 12_400, 19_200, 27_100],
     ['3/4-10', 0.75, 10, 0.334, 18_400, 28_400, 40_100],
   ],
-  note: 'The three loads of 1/2-13 were hard to read in the copy seen; they are proof stress times area, rounded as the others are.',
+  note: words`The three loads of 1/2-13 were hard to read in the copy seen; they are proof stress times area, rounded as the others are.`,
 }

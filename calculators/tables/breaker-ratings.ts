@@ -4,6 +4,7 @@
  * In: nothing. Out: A, smallest first. A breaker of 20 A carries 16 A for hours.
  */
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 export const breakerRatings = {
   us: [15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 110, 125],
@@ -14,11 +15,11 @@ const { us, iec } = breakerRatings
 
 export const breakers: Table = {
   id: 'breaker-ratings',
-  title: 'Ratings of circuit breakers',
+  title: words`Ratings of circuit breakers`,
   source: 'NEC 240.6(A), to 125 A; IEC 60898-1, preferred values',
   trust: 'read',
   columns: [
-    { label: 'North America', unit: 'A' },
+    { label: words`North America`, unit: 'A' },
     { label: 'IEC', unit: 'A' },
   ],
   rows: /* @__PURE__ */ us.map((rating, i) => [rating, iec[i] ?? null]),

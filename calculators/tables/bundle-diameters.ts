@@ -6,6 +6,7 @@
  */
 import * as elementary from '../elementary.ts'
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 const ring = (n: number) => 1 + 1 / elementary.sin(Math.PI / n)
 
@@ -30,13 +31,13 @@ export const bundleRows: readonly (readonly [count: number, ratio: number])[] = 
 
 export const bundleDiameters: Table = {
   id: 'bundle-diameters',
-  title: 'Bundles of equal wires',
+  title: words`Bundles of equal wires`,
   source:
     'Packing of equal circles in a circle (Graham 1968, Pirl 1969, Melissen 1994); 19, 37 and 61: full rings',
   trust: 'read',
   columns: [
-    { label: 'Wires, up to', unit: '' },
-    { label: 'Bundle over one wire', unit: '' },
+    { label: words`Wires, up to`, unit: '' },
+    { label: words`Bundle over one wire`, unit: '' },
   ],
   rows: bundleRows.map(([count, ratio]) => [count, Number(ratio.toFixed(4))]),
 }

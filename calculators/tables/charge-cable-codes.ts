@@ -5,6 +5,7 @@
  * tells the cable's current, not what the supply gives: that is the pilot's duty.
  */
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 type Row = readonly [nominal: number, least: number, most: number, single: number, three: number]
 
@@ -18,17 +19,17 @@ export const chargeCableRows: readonly Row[] = [
 
 export const chargeCableCodes: Table = {
   id: 'charge-cable-codes',
-  title: 'Resistor codes of charge cables',
+  title: words`Resistor codes of charge cables`,
   source:
     'IEC 61851-1, current coding of the cable assembly, as quoted in a charge controller’s manual',
   trust: 'read',
   columns: [
-    { label: 'Resistor', unit: 'Ω' },
-    { label: 'Counts from', unit: 'Ω' },
-    { label: 'to', unit: 'Ω' },
-    { label: 'Single phase', unit: 'A' },
-    { label: 'Three phases', unit: 'A' },
+    { label: words`Resistor`, unit: 'Ω' },
+    { label: words`Counts from`, unit: 'Ω' },
+    { label: words`to`, unit: 'Ω' },
+    { label: words`Single phase`, unit: 'A' },
+    { label: words`Three phases`, unit: 'A' },
   ],
   rows: chargeCableRows,
-  note: 'Below 75 Ω is a fault; above 2200 Ω no cable is seen. On a boundary the calculators take the smaller current.',
+  note: words`Below 75 Ω is a fault; above 2200 Ω no cable is seen. On a boundary the calculators take the smaller current.`,
 }

@@ -5,20 +5,21 @@
  * not quite meet. Tap drill: diameter less pitch, rounded to a drill that is sold.
  */
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 export const clearanceHoles: Table = {
   id: 'clearance-holes',
-  title: 'Clearance holes and tap drills',
+  title: words`Clearance holes and tap drills`,
   source:
     'ISO 273 (1979), fine, medium and coarse series; tap drills from two agreeing workshop charts',
   trust: 'read',
   columns: [
-    { label: 'Thread', unit: '' },
-    { label: 'Pitch', unit: 'mm' },
-    { label: 'Fine', unit: 'mm' },
-    { label: 'Medium', unit: 'mm' },
-    { label: 'Coarse', unit: 'mm' },
-    { label: 'Tap drill', unit: 'mm' },
+    { label: words`Thread`, unit: '' },
+    { label: words`Pitch`, unit: 'mm' },
+    { label: words`Fine`, unit: 'mm' },
+    { label: words`Medium`, unit: 'mm' },
+    { label: words`Coarse`, unit: 'mm' },
+    { label: words`Tap drill`, unit: 'mm' },
   ],
   rows: [
     ['M3', 0.5, 3.2, 3.4, 3.6, 2.5],

@@ -5,6 +5,7 @@
  * its resistance, so the copper in it may be less than the number says.
  */
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 type Row = readonly [area: number, stranded: number, flexible: number, tinned: number | null]
 
@@ -29,15 +30,15 @@ export const flexibleCopperRows: readonly Row[] = [
 
 export const flexibleCopper: Table = {
   id: 'flexible-copper',
-  title: 'Copper conductors: the most they may resist',
+  title: words`Copper conductors: the most they may resist`,
   source: 'IEC 60228, classes 1 and 2 plain, class 5 plain and tinned, at 20 °C',
   trust: 'read',
   columns: [
-    { label: 'Nominal area', unit: 'mm²' },
-    { label: 'Class 1 and 2, plain', unit: 'Ω/km' },
-    { label: 'Class 5, plain', unit: 'Ω/km' },
-    { label: 'Class 5, tinned', unit: 'Ω/km' },
+    { label: words`Nominal area`, unit: 'mm²' },
+    { label: words`Class 1 and 2, plain`, unit: 'Ω/km' },
+    { label: words`Class 5, plain`, unit: 'Ω/km' },
+    { label: words`Class 5, tinned`, unit: 'Ω/km' },
   ],
   rows: flexibleCopperRows,
-  note: 'Read in four copies that agree. The calculators use class 5, plain, for flexible cable.',
+  note: words`Read in four copies that agree. The calculators use class 5, plain, for flexible cable.`,
 }

@@ -5,18 +5,19 @@
  * not in the standard: the maker's sheet decides, the range here is only a guide.
  */
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 export const glandHoles: Table = {
   id: 'gland-holes',
-  title: 'Holes for metric cable glands',
+  title: words`Holes for metric cable glands`,
   source:
     'EN 50262, table 1, mounting holes (+0.2/−0.4 mm), as printed in a maker’s planning guide; cable ranges: common practice',
   trust: 'read',
   columns: [
-    { label: 'Gland', unit: '' },
-    { label: 'Hole', unit: 'mm' },
-    { label: 'Thinnest cable, usually', unit: 'mm' },
-    { label: 'Thickest cable, usually', unit: 'mm' },
+    { label: words`Gland`, unit: '' },
+    { label: words`Hole`, unit: 'mm' },
+    { label: words`Thinnest cable, usually`, unit: 'mm' },
+    { label: words`Thickest cable, usually`, unit: 'mm' },
   ],
   rows: [
     ['M12', 12.5, 3, 6],

@@ -5,17 +5,18 @@
  * hose's own bore is smaller. The table does not hold for plain coolant hose, which kinks sooner.
  */
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 export const hoseBendRadii = {
   id: 'hose-bend-radii',
-  title: 'Least bend radius of wire-braided rubber hose',
+  title: words`Least bend radius of wire-braided rubber hose`,
   source: 'FAA AC 43.13-1B, table 9-3 (MIL-H-8794)',
   trust: 'read',
   columns: [
-    { label: 'Size', unit: '' },
-    { label: 'Bore', unit: 'in' },
-    { label: 'Outside diameter', unit: 'in' },
-    { label: 'Least bend radius', unit: 'in' },
+    { label: words`Size`, unit: '' },
+    { label: words`Bore`, unit: 'in' },
+    { label: words`Outside diameter`, unit: 'in' },
+    { label: words`Least bend radius`, unit: 'in' },
   ],
   rows: [
     ['-3', 0.125, 0.45, 3],
@@ -32,5 +33,5 @@ export const hoseBendRadii = {
     ['-40', 2.375, 2.88, 24],
     ['-48', 3, 3.56, 33],
   ],
-  note: 'Approved there for hydraulic, coolant, fuel and oil lines.',
+  note: words`Approved there for hydraulic, coolant, fuel and oil lines.`,
 } as const satisfies Table

@@ -4,16 +4,17 @@
  * The diameter is that of the hose where it sits on the spigot, not before it is pushed on.
  */
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 export const hoseClamps = {
   id: 'hose-clamps',
-  title: 'Worm-drive hose clamps',
+  title: words`Worm-drive hose clamps`,
   source: 'SAE J1508, type F, as reproduced in a public size table',
   trust: 'read',
   columns: [
-    { label: 'Size', unit: '' },
-    { label: 'Closes to', unit: 'mm' },
-    { label: 'Opens to', unit: 'mm' },
+    { label: words`Size`, unit: '' },
+    { label: words`Closes to`, unit: 'mm' },
+    { label: words`Opens to`, unit: 'mm' },
   ],
   rows: [
     ['06', 11.2, 19.8],
@@ -34,5 +35,5 @@ export const hoseClamps = {
     ['60', 84.1, 107.9],
     ['64', 90.4, 114.3],
   ],
-  note: 'Band about 14 mm wide. Metric clamps (DIN 3017) have other ranges, stamped on them.',
+  note: words`Band about 14 mm wide. Metric clamps (DIN 3017) have other ranges, stamped on them.`,
 } as const satisfies Table

@@ -5,6 +5,7 @@
  * insulation is rated higher and drops just as much.
  */
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 type Row = readonly [area: number, ampere: number, resistance: number | null]
 
@@ -19,14 +20,14 @@ export const loomWireRows: readonly Row[] = [
 
 export const loomWire: Table = {
   id: 'loom-wire',
-  title: 'PVC loom cable, continuous',
+  title: words`PVC loom cable, continuous`,
   source: 'Cable table of the towing-electrics trade, conventional PVC of 0.65 to 3 mm²',
   trust: 'read',
   columns: [
-    { label: 'Area', unit: 'mm²' },
-    { label: 'Carries', unit: 'A' },
-    { label: 'Resistance', unit: 'mΩ/m' },
+    { label: words`Area`, unit: 'mm²' },
+    { label: words`Carries`, unit: 'A' },
+    { label: words`Resistance`, unit: 'mΩ/m' },
   ],
   rows: loomWireRows,
-  note: 'A “6 mm” cable of this trade is named by its outside: 3 mm is 0.85 mm², 4 mm 1.85 mm², 5 mm 2.9 mm², 6 mm 4.6 mm².',
+  note: words`A “6 mm” cable of this trade is named by its outside: 3 mm is 0.85 mm², 4 mm 1.85 mm², 5 mm 2.9 mm², 6 mm 4.6 mm².`,
 }

@@ -6,20 +6,21 @@
  */
 import { airDensity, standardPressure, standardTemperature } from '../air.ts'
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 const heights = [-250, 0, 250, 500, 750, 1000, 1250, 1500, 2000, 2500, 3000, 3500, 4000, 5000]
 
 export const standardAtmosphere: Table = {
   id: 'standard-atmosphere',
-  title: 'Standard atmosphere: temperature, pressure and density at an altitude',
+  title: words`Standard atmosphere: temperature, pressure and density at an altitude`,
   source: 'US Standard Atmosphere 1976, geometric altitude below 11 km',
   trust: 'recalled',
   columns: [
-    { label: 'Altitude', unit: 'm' },
-    { label: 'Temperature', unit: '°C' },
-    { label: 'Pressure', unit: 'kPa abs' },
-    { label: 'Density', unit: 'kg/m³' },
-    { label: 'Share of sea level’s density', unit: '%' },
+    { label: words`Altitude`, unit: 'm' },
+    { label: words`Temperature`, unit: '°C' },
+    { label: words`Pressure`, unit: 'kPa abs' },
+    { label: words`Density`, unit: 'kg/m³' },
+    { label: words`Share of sea level’s density`, unit: '%' },
   ],
   rows: heights.map((height) => {
     const temperature = standardTemperature(height)
@@ -32,5 +33,5 @@ export const standardAtmosphere: Table = {
       Number(((100 * density) / airDensity(standardTemperature(0), 0)).toFixed(1)),
     ]
   }),
-  note: 'Dry air. The computed values agree with a library’s table of the same standard to 0.01 %.',
+  note: words`Dry air. The computed values agree with a library’s table of the same standard to 0.01 %.`,
 }

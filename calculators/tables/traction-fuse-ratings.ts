@@ -5,6 +5,7 @@
  * IEC 60269-1. Recalled: what a maker really lists, and at which voltage, is on the sheet.
  */
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 const preferred = [
   50, 63, 80, 100, 125, 160, 200, 250, 315, 400, 500, 630, 800, 1000, 1250,
@@ -20,15 +21,15 @@ const isPreferred = (rating: number) => preferred.some((listed) => listed === ra
 
 export const tractionFuses: Table = {
   id: 'traction-fuse-ratings',
-  title: 'Ratings of traction fuses',
+  title: words`Ratings of traction fuses`,
   source: 'IEC 60269-1, preferred rated currents, and the sizes makers list between them',
   trust: 'recalled',
   columns: [
-    { label: 'Rating', unit: 'A' },
-    { label: 'From', unit: '' },
+    { label: words`Rating`, unit: 'A' },
+    { label: words`From`, unit: '' },
   ],
   rows: /* @__PURE__ */ tractionFuseRatings.map((rating) => [
     rating,
-    isPreferred(rating) ? 'IEC 60269-1' : 'makers’ lists',
+    isPreferred(rating) ? 'IEC 60269-1' : words`makers’ lists`,
   ]),
 }

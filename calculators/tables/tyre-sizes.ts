@@ -6,6 +6,7 @@
  */
 import { readTyre } from '../tyres.ts'
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 const sizes = [
   '135/80 R 13',
@@ -32,15 +33,15 @@ const sizes = [
 
 export const tyreSizes: Table = {
   id: 'tyre-sizes',
-  title: 'Tyre sizes: free diameter and revolutions',
+  title: words`Tyre sizes: free diameter and revolutions`,
   source: 'Geometry of the size designation: diameter = rim × 25.4 mm + 2 × width × ratio',
   trust: 'model',
   columns: [
-    { label: 'Size', unit: '' },
-    { label: 'Free diameter', unit: 'mm' },
-    { label: 'Free circumference', unit: 'mm' },
-    { label: 'Revolutions per km, free', unit: '' },
-    { label: 'Revolutions per km, rolling at 97 %', unit: '' },
+    { label: words`Size`, unit: '' },
+    { label: words`Free diameter`, unit: 'mm' },
+    { label: words`Free circumference`, unit: 'mm' },
+    { label: words`Revolutions per km, free`, unit: '' },
+    { label: words`Revolutions per km, rolling at 97 %`, unit: '' },
   ],
   rows: sizes.map((size) => {
     const diameter = (readTyre(size)?.diameter ?? NaN) * 1000
@@ -53,5 +54,5 @@ export const tyreSizes: Table = {
       Math.round(1e6 / (0.97 * round)),
     ]
   }),
-  note: 'A worn tyre is up to 16 mm smaller. A tyre under load rolls at 96 to 97 % of its free circumference (recalled).',
+  note: words`A worn tyre is up to 16 mm smaller. A tyre under load rolls at 96 to 97 % of its free circumference (recalled).`,
 }

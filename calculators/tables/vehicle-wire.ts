@@ -5,15 +5,16 @@
  * calculator works with it; it shows that such cable resists about 5 % less than IEC 60228 class 5.
  */
 import type { Table } from './define.ts'
+import { words } from '../../src/words/words.ts'
 
 export const vehicleWire: Table = {
   id: 'vehicle-wire',
-  title: 'Road-vehicle cable: the most it may resist',
+  title: words`Road-vehicle cable: the most it may resist`,
   source: 'ISO 6722-1, copper conductors at 20 °C',
   trust: 'recalled',
   columns: [
-    { label: 'Nominal area', unit: 'mm²' },
-    { label: 'Resistance', unit: 'mΩ/m' },
+    { label: words`Nominal area`, unit: 'mm²' },
+    { label: words`Resistance`, unit: 'mΩ/m' },
   ],
   rows: [
     [0.5, 37.1],
@@ -32,5 +33,5 @@ export const vehicleWire: Table = {
     [95, 0.196],
     [120, 0.153],
   ],
-  note: 'From memory, and not used by any calculator: they work with IEC 60228 class 5, which allows a little more.',
+  note: words`From memory, and not used by any calculator: they work with IEC 60228 class 5, which allows a little more.`,
 }

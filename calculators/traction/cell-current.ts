@@ -10,6 +10,7 @@ import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
 import { exactly } from '../exactly.ts'
 import { heeding, wrongWay } from '../wrong-way.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Of the open voltage; common practice. */
 const sagWatch = 0.08
@@ -30,296 +31,312 @@ export function currentForPower(
   return left < 0 ? undefined : (2 * power) / (open + Math.sqrt(left))
 }
 
+const notGiven = {
+  steady: {
+    power: words`The steady power is not given.`,
+    current: words`The steady current is not given.`,
+  },
+  peak: {
+    power: words`The peak power is not given.`,
+    current: words`The peak current is not given.`,
+  },
+} as const
+
 export const cellCurrent = defineCalculator({
   id: 'cell-current',
-  title: 'Cell current, sag and heat',
+  title: words`Cell current, sag and heat`,
   phase: 'traction',
-  purpose:
-    'Works out current, voltage under load and heat of the cells, from a current or a power, and holds them against the cell’s sheet.',
+  purpose: words`Works out current, voltage under load and heat of the cells, from a current or a power, and holds them against the cell’s sheet.`,
   inputs: {
     series: cellsInSeries,
     parallel: cellsInParallel,
     capacity: {
       type: 'number',
-      label: 'Cell capacity',
+      label: words`Cell capacity`,
       symbol: 'q',
       of: 'charge',
       units: ['Ah', 'Ah'],
       hard: [0.5, 2000],
       usual: [2, 400],
-      help: 'Rated.',
+      help: words`Rated.`,
     },
     cellVoltage: {
       type: 'number',
-      label: 'Cell voltage at rest',
+      label: words`Cell voltage at rest`,
       symbol: 'u',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [0.5, 5],
       usual: [2, 4.3],
-      help: 'At the charge you ask about; nearly empty is the hard case.',
+      help: words`At the charge you ask about; nearly empty is the hard case.`,
     },
     cellMinimum: {
       type: 'number',
-      label: 'Lowest cell voltage',
+      label: words`Lowest cell voltage`,
       symbol: 'u_min',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [0.1, 4],
       usual: [1.5, 3.2],
-      help: 'Under load, from its sheet.',
+      help: words`Under load, from its sheet.`,
     },
     resistance: {
       type: 'number',
-      label: 'Cell resistance',
+      label: words`Cell resistance`,
       symbol: 'r',
       of: 'resistance',
       units: ['mΩ', 'mΩ'],
       hard: [0.01, 500],
       usual: [0.1, 20],
-      help: 'DC, over ten seconds or so: an AC reading at 1 kHz is about half of it.',
+      help: words`DC, over ten seconds or so: an AC reading at 1 kHz is about half of it.`,
     },
     resistanceAt: {
       type: 'number',
-      label: 'Resistance is for',
+      label: words`Resistance is for`,
       symbol: 'T_r',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-40, 70],
       usual: [-20, 45],
-      help: 'The cell temperature it was read at.',
-      assume: { value: 25, because: 'sheets give it at room temperature' },
+      help: words`The cell temperature it was read at.`,
+      assume: { value: 25, because: words`sheets give it at room temperature` },
     },
     temperature: {
       type: 'number',
-      label: 'Cell temperature',
+      label: words`Cell temperature`,
       symbol: 'T',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-40, 90],
       usual: [-20, 55],
-      help: 'Of the hottest cell while driving, or of a cold start.',
+      help: words`Of the hottest cell while driving, or of a cold start.`,
     },
     hottest: {
       type: 'number',
-      label: 'Hottest allowed',
+      label: words`Hottest allowed`,
       symbol: 'T_max',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [30, 90],
       usual: [45, 60],
-      help: 'When discharging, from its sheet.',
-      assume: { value: 55, because: 'sheets end at 55 to 60 °C' },
+      help: words`When discharging, from its sheet.`,
+      assume: { value: 55, because: words`sheets end at 55 to 60 °C` },
     },
     rest: {
       type: 'number',
-      label: 'Links, cable, contactors and fuse',
+      label: words`Links, cable, contactors and fuse`,
       symbol: 'R_rest',
       of: 'resistance',
       units: ['mΩ', 'mΩ'],
       hard: [0, 500],
       usual: [0, 30],
-      help: 'Everything else up to the controller.',
-      assume: { value: 0, because: 'only the cells are asked about' },
+      help: words`Everything else up to the controller.`,
+      assume: { value: 0, because: words`only the cells are asked about` },
     },
     asked: {
       type: 'choice',
-      label: 'The drive asks for',
-      help: 'A controller limits battery current; a hill asks for power.',
-      options: { current: 'a current', power: 'a power' },
+      label: words`The drive asks for`,
+      help: words`A controller limits battery current; a hill asks for power.`,
+      options: { current: words`a current`, power: words`a power` },
       choice: true,
     },
     steadyCurrent: {
       type: 'number',
-      label: 'Steady current',
+      label: words`Steady current`,
       symbol: 'I_steady',
       of: 'current',
       units: ['A', 'A'],
       hard: [0, 5000],
       usual: [5, 600],
-      help: 'For minutes and longer.',
+      help: words`For minutes and longer.`,
       optional: true,
     },
     peakCurrent: {
       type: 'number',
-      label: 'Peak current',
+      label: words`Peak current`,
       symbol: 'I_peak',
       of: 'current',
       units: ['A', 'A'],
       hard: [0, 10000],
       usual: [20, 1500],
-      help: 'The controller’s battery limit.',
+      help: words`The controller’s battery limit.`,
       optional: true,
     },
     steadyPower: {
       type: 'number',
-      label: 'Steady power',
+      label: words`Steady power`,
       symbol: 'P_steady',
       of: 'power',
       units: ['kW', 'hp'],
       hard: [0, 1000],
       usual: [1, 100],
-      help: 'At the controller’s terminals, for minutes and longer.',
+      help: words`At the controller’s terminals, for minutes and longer.`,
       optional: true,
     },
     peakPower: {
       type: 'number',
-      label: 'Peak power',
+      label: words`Peak power`,
       symbol: 'P_peak',
       of: 'power',
       units: ['kW', 'hp'],
       hard: [0, 2000],
       usual: [5, 300],
-      help: 'At the controller’s terminals.',
+      help: words`At the controller’s terminals.`,
       optional: true,
     },
     peakTime: {
       type: 'number',
-      label: 'Peak lasts',
+      label: words`Peak lasts`,
       symbol: 't_peak',
       of: 'time',
       units: ['s', 's'],
       hard: [0.1, 3600],
       usual: [1, 120],
-      help: 'The longest in use.',
-      assume: { value: 30, because: 'one long overtaking or hill' },
+      help: words`The longest in use.`,
+      assume: { value: 30, because: words`one long overtaking or hill` },
     },
     steadyRate: {
       type: 'number',
-      label: 'Cell’s steady limit, in capacities an hour',
+      label: words`Cell’s steady limit, in capacities an hour`,
       symbol: 'C_steady',
       of: 'number',
       units: ['', ''],
       hard: [0.05, 100],
       usual: [0.3, 10],
-      help: 'The C-rate on its sheet: 1 empties it in an hour.',
+      help: words`The C-rate on its sheet: 1 empties it in an hour.`,
     },
     pulseRate: {
       type: 'number',
-      label: 'Cell’s pulse limit, in capacities an hour',
+      label: words`Cell’s pulse limit, in capacities an hour`,
       symbol: 'C_pulse',
       of: 'number',
       units: ['', ''],
       hard: [0.05, 200],
       usual: [0.5, 20],
-      help: 'The pulse C-rate on its sheet.',
+      help: words`The pulse C-rate on its sheet.`,
       optional: true,
     },
     pulseTime: {
       type: 'number',
-      label: 'Pulse allowed for',
+      label: words`Pulse allowed for`,
       symbol: 't_pulse',
       of: 'time',
       units: ['s', 's'],
       hard: [0.1, 3600],
       usual: [5, 60],
-      help: 'Beside the pulse limit on the sheet.',
+      help: words`Beside the pulse limit on the sheet.`,
       optional: true,
     },
   },
   outputs: {
     open: {
       type: 'number',
-      label: 'Pack voltage at rest',
+      label: words`Pack voltage at rest`,
       symbol: 'U',
       of: 'voltage',
       units: ['V', 'V'],
     },
     packResistance: {
       type: 'number',
-      label: 'Resistance',
+      label: words`Resistance`,
       symbol: 'R',
       of: 'resistance',
       units: ['mΩ', 'mΩ'],
     },
     steady: {
       type: 'number',
-      label: 'Steady current drawn',
+      label: words`Steady current drawn`,
       symbol: 'I_1',
       of: 'current',
       units: ['A', 'A'],
     },
     steadyC: {
       type: 'number',
-      label: 'Steady, capacities an hour',
+      label: words`Steady, capacities an hour`,
       symbol: 'C_1',
       of: 'number',
       units: ['', ''],
     },
     peak: {
       type: 'number',
-      label: 'Peak current drawn',
+      label: words`Peak current drawn`,
       symbol: 'I_2',
       of: 'current',
       units: ['A', 'A'],
     },
     peakC: {
       type: 'number',
-      label: 'Peak, capacities an hour',
+      label: words`Peak, capacities an hour`,
       symbol: 'C_2',
       of: 'number',
       units: ['', ''],
     },
-    sag: { type: 'number', label: 'Sag at peak', symbol: 'ΔU', of: 'voltage', units: ['V', 'V'] },
+    sag: {
+      type: 'number',
+      label: words`Sag at peak`,
+      symbol: 'ΔU',
+      of: 'voltage',
+      units: ['V', 'V'],
+    },
     sagShare: {
       type: 'number',
-      label: 'Sag of voltage at rest',
+      label: words`Sag of voltage at rest`,
       symbol: 'ΔU/U',
       of: 'fraction',
       units: ['%', '%'],
     },
     loaded: {
       type: 'number',
-      label: 'Voltage at peak',
+      label: words`Voltage at peak`,
       symbol: 'U_2',
       of: 'voltage',
       units: ['V', 'V'],
     },
     cellLoaded: {
       type: 'number',
-      label: 'Cell voltage at peak',
+      label: words`Cell voltage at peak`,
       symbol: 'u_2',
       of: 'voltage',
       units: ['V', 'V'],
     },
     steadyHeat: {
       type: 'number',
-      label: 'Heat, steady',
+      label: words`Heat, steady`,
       symbol: 'Q_1',
       of: 'power',
       units: ['W', 'W'],
     },
     peakHeat: {
       type: 'number',
-      label: 'Heat at peak',
+      label: words`Heat at peak`,
       symbol: 'Q_2',
       of: 'power',
       units: ['W', 'W'],
     },
     peakOutput: {
       type: 'number',
-      label: 'Power at peak',
+      label: words`Power at peak`,
       symbol: 'P_2',
       of: 'power',
       units: ['kW', 'hp'],
     },
     largestPower: {
       type: 'number',
-      label: 'Largest power there is',
+      label: words`Largest power there is`,
       symbol: 'P_max',
       of: 'power',
       units: ['kW', 'hp'],
     },
     steadyMost: {
       type: 'number',
-      label: 'Steady current the cells allow',
+      label: words`Steady current the cells allow`,
       symbol: 'I_allowed',
       of: 'current',
       units: ['A', 'A'],
     },
     sagMost: {
       type: 'number',
-      label: 'Current that brings a cell to its lowest voltage',
+      label: words`Current that brings a cell to its lowest voltage`,
       symbol: 'I_low',
       of: 'current',
       units: ['A', 'A'],
@@ -331,20 +348,20 @@ export const cellCurrent = defineCalculator({
     '\\Delta U = I R \\quad Q = I^2 R \\quad C = I/(N_p q) \\quad P_\\text{max} = U^2/4R',
   ],
   validity: [
-    'One resistance stands for all: it grows with the length of a pulse, with cold and age and near empty.',
-    'Cells in parallel are taken to share alike; an unlike one carries more.',
-    'Discharge only. Charging and regenerating have lower limits, and below the sheet’s temperature none.',
+    words`One resistance stands for all: it grows with the length of a pulse, with cold and age and near empty.`,
+    words`Cells in parallel are taken to share alike; an unlike one carries more.`,
+    words`Discharge only. Charging and regenerating have lower limits, and below the sheet’s temperature none.`,
   ],
   checks: {
-    steady: { title: 'Steady current', basis: 'the cell’s own sheet' },
-    peak: { title: 'Peak current', basis: 'the cell’s own sheet' },
-    sag: { title: 'Sag at peak', basis: 'common practice' },
-    lowest: { title: 'Cell voltage at peak', basis: 'the cell’s own sheet' },
+    steady: { title: words`Steady current`, basis: 'the cell’s own sheet' },
+    peak: { title: words`Peak current`, basis: 'the cell’s own sheet' },
+    sag: { title: words`Sag at peak`, basis: 'common practice' },
+    lowest: { title: words`Cell voltage at peak`, basis: 'the cell’s own sheet' },
     temperature: {
-      title: 'Cell temperature',
+      title: words`Cell temperature`,
       basis: 'common practice for 45 °C; the cell’s own sheet above',
     },
-    resistance: { title: 'Resistance at this temperature', basis: 'common practice' },
+    resistance: { title: words`Resistance at this temperature`, basis: 'common practice' },
   },
   hazards: ['cell-fire', 'arc-and-short', 'loss-of-drive'],
   sources: [
@@ -402,122 +419,131 @@ export const cellCurrent = defineCalculator({
       return input.asked === 'power' && power !== undefined
         ? {
             level: 'stop',
-            text: `The cells cannot give ${say(power, 'kW')}: the most there is, at half voltage, is ${say(output.largestPower, 'kW')}.`,
+            text: words`The cells cannot give ${say(power, 'kW')}: the most there is, at half voltage, is ${say(output.largestPower, 'kW')}.`,
           }
-        : { level: 'unknown', text: `The ${which} ${input.asked} is not given.` }
+        : { level: 'unknown', text: notGiven[which][input.asked] }
     }
     const c = (value: number | undefined) => `${say(value, '')} C`
     const order =
       input.asked === 'power'
-        ? wrongWay(say, 'kW', ['steady power', input.steadyPower], ['peak power', input.peakPower])
+        ? wrongWay(
+            say,
+            'kW',
+            [words`steady power`, input.steadyPower],
+            [words`peak power`, input.peakPower],
+          )
         : wrongWay(
             say,
             'A',
-            ['steady current', input.steadyCurrent],
-            ['peak current', input.peakCurrent],
+            [words`steady current`, input.steadyCurrent],
+            [words`peak current`, input.peakCurrent],
           )
     const rates = wrongWay(
       say,
       '',
-      ['steady limit in capacities an hour', input.steadyRate],
-      ['pulse limit', input.pulseRate],
+      [words`steady limit in capacities an hour`, input.steadyRate],
+      [words`pulse limit`, input.pulseRate],
     )
     const window = wrongWay(
       say,
       'V',
-      ['lowest cell voltage', input.cellMinimum],
-      ['cell voltage at rest', input.cellVoltage],
+      [words`lowest cell voltage`, input.cellMinimum],
+      [words`cell voltage at rest`, input.cellVoltage],
     )
     const steady = (): Said => {
       if (output.steady === undefined || output.steadyC === undefined) return missing('steady')
-      const words = `Steady, the cells give ${say(output.steady, 'A')}, ${c(output.steadyC)}; they may give ${say(output.steadyMost, 'A')}`
+      const fact = words`Steady, the cells give ${say(output.steady, 'A')}, ${c(output.steadyC)}; they may give ${say(output.steadyMost, 'A')}`
       return output.steadyC <= input.steadyRate * hair
-        ? { level: 'pass', text: `${words}.` }
+        ? { level: 'pass', text: `${fact}.` }
         : {
             level: 'stop',
-            text: `${words}: lower the limit or take ${exactly(say, Math.ceil((input.parallel * output.steadyC) / input.steadyRate - 1e-9))} in parallel.`,
+            text: words`${fact}: lower the limit or take ${exactly(say, Math.ceil((input.parallel * output.steadyC) / input.steadyRate - 1e-9))} in parallel.`,
           }
     }
     const peak = (): Said => {
       if (output.peak === undefined || output.peakC === undefined) return missing('peak')
-      const words = `The peak of ${say(output.peak, 'A')} is ${c(output.peakC)}`
+      const fact = words`The peak of ${say(output.peak, 'A')} is ${c(output.peakC)}`
       if (output.peakC <= input.steadyRate * hair)
-        return { level: 'pass', text: `${words}, within the steady limit.` }
+        return { level: 'pass', text: words`${fact}, within the steady limit.` }
       if (input.pulseRate === undefined || input.pulseTime === undefined)
         return {
           level: 'unknown',
-          text: `${words}, above the steady limit; what pulse the cell allows, and for how long, is not given.`,
+          text: words`${fact}, above the steady limit; what pulse the cell allows, and for how long, is not given.`,
         }
-      const allowed = `${c(input.pulseRate)} for ${say(input.pulseTime, 's', 2)}`
+      const allowed = words`${c(input.pulseRate)} for ${say(input.pulseTime, 's', 2)}`
       return output.peakC <= input.pulseRate * hair && input.peakTime <= input.pulseTime * hair
         ? {
             level: 'watch',
-            text: `${words} for ${say(input.peakTime, 's', 2)}, within the pulse of ${allowed}: let the cells rest between.`,
+            text: words`${fact} for ${say(input.peakTime, 's', 2)}, within the pulse of ${allowed}: let the cells rest between.`,
           }
         : {
             level: 'stop',
-            text: `${words} for ${say(input.peakTime, 's', 2)}, beyond the pulse of ${allowed}: lower the limit.`,
+            text: words`${fact} for ${say(input.peakTime, 's', 2)}, beyond the pulse of ${allowed}: lower the limit.`,
           }
     }
     const sag = (): Said => {
       if (output.sag === undefined || output.sagShare === undefined) return missing('peak')
-      const words = `At peak the voltage sags by ${say(output.sag, 'V')}, ${say(output.sagShare, '%', 2)}`
-      if (output.sagShare <= sagWatch * hair) return { level: 'pass', text: `${words}.` }
+      const fact = words`At peak the voltage sags by ${say(output.sag, 'V')}, ${say(output.sagShare, '%', 2)}`
+      if (output.sagShare <= sagWatch * hair) return { level: 'pass', text: `${fact}.` }
       return output.sagShare <= sagStop * hair
-        ? { level: 'watch', text: `${words}: power and range suffer.` }
-        : { level: 'stop', text: `${words}: too small a pack for this peak.` }
+        ? { level: 'watch', text: words`${fact}: power and range suffer.` }
+        : { level: 'stop', text: words`${fact}: too small a pack for this peak.` }
     }
     const lowest = (): Said => {
       if (output.peak === undefined) return missing('peak')
-      const words = `A cell is at its lowest voltage, ${say(input.cellMinimum, 'V')}, with ${say(output.sagMost, 'A')}; the peak is ${say(output.peak, 'A')}`
+      const fact = words`A cell is at its lowest voltage, ${say(input.cellMinimum, 'V')}, with ${say(output.sagMost, 'A')}; the peak is ${say(output.peak, 'A')}`
       return output.peak <= (output.sagMost ?? 0) * hair
-        ? { level: 'pass', text: `${words}.` }
-        : { level: 'stop', text: `${words}: the management opens the contactor on the road.` }
+        ? { level: 'pass', text: `${fact}.` }
+        : { level: 'stop', text: words`${fact}: the management opens the contactor on the road.` }
     }
     const temperature = (): Said => {
-      const words = `The cell is at ${say(input.temperature, '°C')}`
+      const fact = words`The cell is at ${say(input.temperature, '°C')}`
       if (input.temperature > input.hottest)
         return {
           level: 'stop',
-          text: `${words}, above the ${say(input.hottest, '°C')} of its sheet: cut back until it is cooler.`,
+          text: words`${fact}, above the ${say(input.hottest, '°C')} of its sheet: cut back until it is cooler.`,
         }
       return input.temperature <= warmWatch
-        ? { level: 'pass', text: `${words}.` }
-        : { level: 'watch', text: `${words}: it ages fast. Cool it or ask less.` }
+        ? { level: 'pass', text: `${fact}.` }
+        : { level: 'watch', text: words`${fact}: it ages fast. Cool it or ask less.` }
     }
     const resistance = (): Said =>
       input.temperature >= input.resistanceAt - colder
-        ? { level: 'pass', text: 'The resistance was read near this temperature or colder.' }
+        ? { level: 'pass', text: words`The resistance was read near this temperature or colder.` }
         : {
             level: 'watch',
-            text: `The resistance is for ${say(input.resistanceAt, '°C')}, the cell is at ${say(input.temperature, '°C')}: cold cells have several times as much. Use the figure for the cold.`,
+            text: words`The resistance is for ${say(input.resistanceAt, '°C')}, the cell is at ${say(input.temperature, '°C')}: cold cells have several times as much. Use the figure for the cold.`,
           }
     return [
       {
         check: 'steady',
         ...heeding(steady(), order),
-        threshold: `at most ${c(input.steadyRate)} (stop)`,
+        threshold: words`at most ${c(input.steadyRate)} (stop)`,
       },
       {
         check: 'peak',
         ...heeding(peak(), order, rates),
-        threshold: `at most ${c(input.steadyRate)} (watch), the sheet’s pulse and its time (stop)`,
+        threshold: words`at most ${c(input.steadyRate)} (watch), the sheet’s pulse and its time (stop)`,
       },
-      { check: 'sag', ...heeding(sag(), order), threshold: 'at most 8 % (watch), 15 % (stop)' },
+      {
+        check: 'sag',
+        ...heeding(sag(), order),
+        threshold: words`at most 8 % (watch), 15 % (stop)`,
+      },
       {
         check: 'lowest',
         ...heeding(lowest(), window),
-        threshold: `at least ${say(input.cellMinimum, 'V')} a cell (stop)`,
+        threshold: words`at least ${say(input.cellMinimum, 'V')} a cell (stop)`,
       },
       {
         check: 'temperature',
         ...temperature(),
-        threshold: `at most ${say(warmWatch, '°C', 2)} (watch), ${say(input.hottest, '°C')} (stop)`,
+        threshold: words`at most ${say(warmWatch, '°C', 2)} (watch), ${say(input.hottest, '°C')} (stop)`,
       },
       {
         check: 'resistance',
         ...resistance(),
-        threshold: `read no more than ${say(colder, 'K', 2)} above the cell’s temperature (watch)`,
+        threshold: words`read no more than ${say(colder, 'K', 2)} above the cell’s temperature (watch)`,
       },
     ]
   },
@@ -529,13 +555,13 @@ export const cellCurrent = defineCalculator({
     const power = input.peakPower
     if (input.asked === 'power' && power !== undefined)
       lines.push(
-        `I = (U − √(U² − 4 R P)) / 2R with P = ${say(power, 'kW')}: ${say(output.peak, 'A')}; P_max = U² / 4R = ${say(output.largestPower, 'kW')}`,
+        words`I = (U − √(U² − 4 R P)) / 2R with P = ${say(power, 'kW')}: ${say(output.peak, 'A')}; P_max = U² / 4R = ${say(output.largestPower, 'kW')}`,
       )
     if (output.peak !== undefined)
       lines.push(
         `ΔU = I R = ${say(output.peak, 'A')} × ${say(output.packResistance, 'mΩ')} = ${say(output.sag, 'V')}`,
         `Q = I² R = ${say(output.peakHeat, 'W')}`,
-        `C = I / (N_p q) = ${say(output.peak, 'A')} / ${say(input.parallel * input.capacity, 'Ah')} = ${say(output.peakC, '')} an hour`,
+        words`C = I / (N_p q) = ${say(output.peak, 'A')} / ${say(input.parallel * input.capacity, 'Ah')} = ${say(output.peakC, '')} an hour`,
       )
     return lines
   },
@@ -549,12 +575,12 @@ export const cellCurrent = defineCalculator({
       1.3 * Math.max(output.peak ?? 0, sagMost, steadyMost),
     )
     return {
-      title: 'Voltage under load',
-      x: { label: 'Current', of: 'current', units: ['A', 'A'], fromZero: true },
-      y: { label: 'Pack voltage', of: 'voltage', units: ['V', 'V'] },
+      title: words`Voltage under load`,
+      x: { label: words`Current`, of: 'current', units: ['A', 'A'], fromZero: true },
+      y: { label: words`Pack voltage`, of: 'voltage', units: ['V', 'V'] },
       series: [
         {
-          name: 'at the controller',
+          name: words`at the controller`,
           line: 'solid',
           points: [0, end].map((current) => [current, open - current * packResistance] as const),
         },
@@ -563,15 +589,15 @@ export const cellCurrent = defineCalculator({
         {
           x: steadyMost,
           y: open,
-          label: 'steady limit of the cells',
+          label: words`steady limit of the cells`,
           kind: 'limit-x',
         },
-        { x: sagMost, y: open, label: 'lowest cell voltage', kind: 'limit-x' },
+        { x: sagMost, y: open, label: words`lowest cell voltage`, kind: 'limit-x' },
         ...(output.peak === undefined || output.loaded === undefined
           ? []
-          : [{ x: output.peak, y: output.loaded, label: 'peak', kind: 'point' } as const]),
+          : [{ x: output.peak, y: output.loaded, label: words`peak`, kind: 'point' } as const]),
       ],
-      caption: 'The peak must lie left of the lowest cell voltage.',
+      caption: words`The peak must lie left of the lowest cell voltage.`,
     }
   },
   examples: [

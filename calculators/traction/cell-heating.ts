@@ -11,6 +11,7 @@ import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
 import { exactly } from '../exactly.ts'
 import { heeding, wrongWay } from '../wrong-way.ts'
+import { words } from '../../src/words/words.ts'
 
 /** K absolute, 45 °C; common practice. */
 const warmWatch = 318.15
@@ -65,275 +66,274 @@ function stepped(box: Box, from: number, time: number): number {
 
 export const cellHeating = defineCalculator({
   id: 'cell-heating',
-  title: 'Cell warming and cold start',
+  title: words`Cell warming and cold start`,
   phase: 'traction',
-  purpose:
-    'Follows the temperature of the cells over a drive, and says from when they may be charged and what current they give cold.',
+  purpose: words`Follows the temperature of the cells over a drive, and says from when they may be charged and what current they give cold.`,
   inputs: {
     series: cellsInSeries,
     parallel: cellsInParallel,
     cellMass: {
       type: 'number',
-      label: 'Cell mass',
+      label: words`Cell mass`,
       symbol: 'm',
       of: 'mass',
       units: ['kg', 'lb'],
       hard: [0.02, 100],
       usual: [0.04, 20],
-      help: 'One cell.',
+      help: words`One cell.`,
     },
     specificHeat: {
       type: 'number',
-      label: 'Specific heat of a cell',
+      label: words`Specific heat of a cell`,
       symbol: 'c',
       of: 'specificHeat',
       units: ['kJ/(kg·K)', 'BTU/(lb·Δ°F)'],
       hard: [0.5, 2],
       usual: [0.8, 1.15],
-      help: 'Lithium cells are measured at 0.8 to 1.13 kJ/(kg·K).',
-      assume: { value: 1, because: 'the middle of what is published' },
+      help: words`Lithium cells are measured at 0.8 to 1.13 kJ/(kg·K).`,
+      assume: { value: 1, because: words`the middle of what is published` },
     },
     loss: {
       type: 'number',
-      label: 'Box loses to the air',
+      label: words`Box loses to the air`,
       symbol: 'UA',
       of: 'thermalConductance',
       units: ['W/K', 'BTU/(h·Δ°F)'],
       hard: [0, 200],
       usual: [1, 30],
-      help: 'About 5 to 8 W/K a square metre for bare steel, 1 W/K with 30 mm of foam.',
-      assume: { value: 6, because: 'a bare box of about a square metre (model)' },
+      help: words`About 5 to 8 W/K a square metre for bare steel, 1 W/K with 30 mm of foam.`,
+      assume: { value: 6, because: words`a bare box of about a square metre (model)` },
     },
     air: {
       type: 'number',
-      label: 'Air round the box',
+      label: words`Air round the box`,
       symbol: 'T_air',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-50, 60],
       usual: [-30, 40],
-      help: 'Outside air for a box under the bed.',
+      help: words`Outside air for a box under the bed.`,
     },
     start: {
       type: 'number',
-      label: 'Cells at the start',
+      label: words`Cells at the start`,
       symbol: 'T_0',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-50, 70],
       usual: [-30, 40],
-      help: 'After a night outside, that of the air.',
+      help: words`After a night outside, that of the air.`,
     },
     current: {
       type: 'number',
-      label: 'RMS current of the drive',
+      label: words`RMS current of the drive`,
       symbol: 'I_rms',
       of: 'current',
       units: ['A', 'A'],
       hard: [0, 5000],
       usual: [10, 400],
-      help: 'Root mean square of the pack current: more than its mean.',
+      help: words`Root mean square of the pack current: more than its mean.`,
     },
     time: {
       type: 'number',
-      label: 'Drive lasts',
+      label: words`Drive lasts`,
       symbol: 't',
       of: 'time',
       units: ['min', 'min'],
       hard: [0.1, 1440],
       usual: [5, 240],
-      help: 'Without a stop.',
+      help: words`Without a stop.`,
     },
     resistance: {
       type: 'number',
-      label: 'Cell resistance',
+      label: words`Cell resistance`,
       symbol: 'r',
       of: 'resistance',
       units: ['mΩ', 'mΩ'],
       hard: [0.01, 500],
       usual: [0.1, 20],
-      help: 'DC; used when there are no readings by temperature.',
+      help: words`DC; used when there are no readings by temperature.`,
     },
     resistanceFor: {
       type: 'number',
-      label: 'Resistance is for',
+      label: words`Resistance is for`,
       symbol: 'T_r',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-50, 70],
       usual: [-20, 45],
-      help: 'The cell temperature it was read at.',
-      assume: { value: 25, because: 'sheets give it at room temperature' },
+      help: words`The cell temperature it was read at.`,
+      assume: { value: 25, because: words`sheets give it at room temperature` },
     },
     readings: {
       type: 'list',
-      label: 'Resistance by temperature',
-      row: 'reading',
-      help: 'From the sheet or your own test; instead of the single figure.',
+      label: words`Resistance by temperature`,
+      row: words`reading`,
+      help: words`From the sheet or your own test; instead of the single figure.`,
       rows: [2, 20],
       fields: {
         temperature: {
           type: 'number',
-          label: 'Cell temperature',
+          label: words`Cell temperature`,
           symbol: 'T',
           of: 'temperature',
           units: ['°C', '°F'],
           hard: [-50, 90],
           usual: [-30, 60],
-          help: 'Soaked through.',
+          help: words`Soaked through.`,
         },
         resistance: {
           type: 'number',
-          label: 'Cell resistance',
+          label: words`Cell resistance`,
           symbol: 'r_T',
           of: 'resistance',
           units: ['mΩ', 'mΩ'],
           hard: [0.01, 5000],
           usual: [0.1, 50],
-          help: 'DC, at that temperature.',
+          help: words`DC, at that temperature.`,
         },
       },
       optional: true,
     },
     chargeFrom: {
       type: 'number',
-      label: 'Charging allowed from',
+      label: words`Charging allowed from`,
       symbol: 'T_charge',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-30, 20],
       usual: [-20, 10],
-      help: 'From the cell’s sheet.',
-      assume: { value: 0, because: 'the limit of common iron phosphate sheets' },
+      help: words`From the cell’s sheet.`,
+      assume: { value: 0, because: words`the limit of common iron phosphate sheets` },
     },
     dischargeFrom: {
       type: 'number',
-      label: 'Discharging allowed from',
+      label: words`Discharging allowed from`,
       symbol: 'T_discharge',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-50, 10],
       usual: [-40, 0],
-      help: 'From the cell’s sheet.',
-      assume: { value: -20, because: 'the limit of common iron phosphate sheets' },
+      help: words`From the cell’s sheet.`,
+      assume: { value: -20, because: words`the limit of common iron phosphate sheets` },
     },
     hottest: {
       type: 'number',
-      label: 'Hottest allowed',
+      label: words`Hottest allowed`,
       symbol: 'T_max',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [30, 90],
       usual: [45, 60],
-      help: 'From the cell’s sheet.',
-      assume: { value: 55, because: 'sheets end at 55 to 60 °C' },
+      help: words`From the cell’s sheet.`,
+      assume: { value: 55, because: words`sheets end at 55 to 60 °C` },
     },
     regenerates: {
       type: 'choice',
-      label: 'Regenerating',
-      help: 'It charges the cells.',
+      label: words`Regenerating`,
+      help: words`It charges the cells.`,
       options: {
-        no: 'none',
-        held: 'held back while the cells are cold',
-        yes: 'from the start',
+        no: words`none`,
+        held: words`held back while the cells are cold`,
+        yes: words`from the start`,
       },
       choice: true,
       optional: true,
     },
     cellVoltage: {
       type: 'number',
-      label: 'Cell voltage at rest',
+      label: words`Cell voltage at rest`,
       symbol: 'u',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [0.5, 5],
       usual: [2, 4.3],
-      help: 'At the start.',
+      help: words`At the start.`,
       optional: true,
     },
     cellMinimum: {
       type: 'number',
-      label: 'Lowest cell voltage',
+      label: words`Lowest cell voltage`,
       symbol: 'u_min',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [0.1, 4],
       usual: [1.5, 3.2],
-      help: 'Under load, cold, from its sheet.',
+      help: words`Under load, cold, from its sheet.`,
       optional: true,
     },
     peak: {
       type: 'number',
-      label: 'Peak current pulling away',
+      label: words`Peak current pulling away`,
       symbol: 'I_peak',
       of: 'current',
       units: ['A', 'A'],
       hard: [0, 10000],
       usual: [20, 1500],
-      help: 'The controller’s battery limit.',
+      help: words`The controller’s battery limit.`,
       optional: true,
     },
   },
   outputs: {
     capacity: {
       type: 'number',
-      label: 'Heat capacity of the cells',
+      label: words`Heat capacity of the cells`,
       symbol: 'C',
       of: 'heatCapacity',
       units: ['kJ/K', 'BTU/Δ°F'],
     },
     startHeat: {
       type: 'number',
-      label: 'Heat at the start',
+      label: words`Heat at the start`,
       symbol: 'Q_0',
       of: 'power',
       units: ['W', 'W'],
     },
     end: {
       type: 'number',
-      label: 'Cells on arrival',
+      label: words`Cells on arrival`,
       symbol: 'T_end',
       of: 'temperature',
       units: ['°C', '°F'],
     },
     highest: {
       type: 'number',
-      label: 'Hottest on the way',
+      label: words`Hottest on the way`,
       symbol: 'T_high',
       of: 'temperature',
       units: ['°C', '°F'],
     },
     coldest: {
       type: 'number',
-      label: 'Coldest on the way',
+      label: words`Coldest on the way`,
       symbol: 'T_low',
       of: 'temperature',
       units: ['°C', '°F'],
     },
     rise: {
       type: 'number',
-      label: 'Rise',
+      label: words`Rise`,
       symbol: 'ΔT',
       of: 'temperatureDifference',
       units: ['K', 'Δ°F'],
     },
     constant: {
       type: 'number',
-      label: 'Time constant of the box',
+      label: words`Time constant of the box`,
       symbol: 'τ',
       of: 'time',
       units: ['h', 'h'],
     },
     chargeAfter: {
       type: 'number',
-      label: 'Charging allowed after',
+      label: words`Charging allowed after`,
       symbol: 't_charge',
       of: 'time',
       units: ['min', 'min'],
     },
     cold: {
       type: 'number',
-      label: 'Most current at the start',
+      label: words`Most current at the start`,
       symbol: 'I_cold',
       of: 'current',
       units: ['A', 'A'],
@@ -345,17 +345,20 @@ export const cellHeating = defineCalculator({
     'I_\\text{cold} = N_p\\,\\frac{u - u_\\text{min}}{r(T_0)}',
   ],
   validity: [
-    'All cells are one lump at one temperature. The middle of a tight block is warmer, a cell at the wall colder: charging goes by the coldest, cutting back by the hottest.',
-    'Heat is I²r alone; heat of reaction and of the links is left out. Between readings the resistance follows a straight line in its logarithm, outside them it is held.',
-    'Without readings one resistance stands for the whole drive: cold cells then warm faster than is said here.',
+    words`All cells are one lump at one temperature. The middle of a tight block is warmer, a cell at the wall colder: charging goes by the coldest, cutting back by the hottest.`,
+    words`Heat is I²r alone; heat of reaction and of the links is left out. Between readings the resistance follows a straight line in its logarithm, outside them it is held.`,
+    words`Without readings one resistance stands for the whole drive: cold cells then warm faster than is said here.`,
   ],
   checks: {
-    discharge: { title: 'Discharging at the start', basis: 'the cell’s own sheet' },
-    regeneration: { title: 'Regenerating while cold', basis: 'the cell’s own sheet' },
-    arrival: { title: 'Charging on arrival', basis: 'the cell’s own sheet' },
-    hot: { title: 'Hottest on the way', basis: 'common practice for 45 °C; the cell’s own sheet' },
-    cold: { title: 'Pulling away cold', basis: 'the cell’s own sheet; 80 % common practice' },
-    resistance: { title: 'Resistance over the drive', basis: 'common practice' },
+    discharge: { title: words`Discharging at the start`, basis: 'the cell’s own sheet' },
+    regeneration: { title: words`Regenerating while cold`, basis: 'the cell’s own sheet' },
+    arrival: { title: words`Charging on arrival`, basis: 'the cell’s own sheet' },
+    hot: {
+      title: words`Hottest on the way`,
+      basis: 'common practice for 45 °C; the cell’s own sheet',
+    },
+    cold: { title: words`Pulling away cold`, basis: 'the cell’s own sheet; 80 % common practice' },
+    resistance: { title: words`Resistance over the drive`, basis: 'common practice' },
   },
   hazards: ['cell-fire', 'loss-of-drive'],
   sources: [
@@ -409,122 +412,125 @@ export const cellHeating = defineCalculator({
     const limit = degrees(input.chargeFrom)
     const absurd: Said = {
       level: 'stop',
-      text: `On paper the cells pass ${degrees(beyond)}: this current is far too high for them.`,
+      text: words`On paper the cells pass ${degrees(beyond)}: this current is far too high for them.`,
     }
     // Charging is the narrower of the two on every sheet.
     const limits = wrongWay(
       say,
       '°C',
-      ['lowest temperature for discharging', input.dischargeFrom],
-      ['lowest for charging', input.chargeFrom],
+      [words`lowest temperature for discharging`, input.dischargeFrom],
+      [words`lowest for charging`, input.chargeFrom],
     )
     const window = wrongWay(
       say,
       'V',
-      ['lowest cell voltage', input.cellMinimum],
-      ['cell voltage at rest', input.cellVoltage],
+      [words`lowest cell voltage`, input.cellMinimum],
+      [words`cell voltage at rest`, input.cellVoltage],
     )
     const discharge = (): Said => {
-      const words = `The cells start at ${degrees(input.start)}; they may be discharged from ${degrees(input.dischargeFrom)}`
+      const fact = words`The cells start at ${degrees(input.start)}; they may be discharged from ${degrees(input.dischargeFrom)}`
       return input.start >= input.dischargeFrom
-        ? { level: 'pass', text: `${words}.` }
-        : { level: 'stop', text: `${words}: warm them first.` }
+        ? { level: 'pass', text: `${fact}.` }
+        : { level: 'stop', text: words`${fact}: warm them first.` }
     }
     const regeneration = (): Said => {
       if ((output.coldest ?? -Infinity) >= input.chargeFrom)
-        return { level: 'pass', text: `The cells are never below ${limit}: charging is allowed.` }
+        return {
+          level: 'pass',
+          text: words`The cells are never below ${limit}: charging is allowed.`,
+        }
       if (input.regenerates === undefined)
         return {
           level: 'unknown',
-          text: `The cells are at ${degrees(output.coldest)} on the way, below ${limit}; whether the drive regenerates then is not said.`,
+          text: words`The cells are at ${degrees(output.coldest)} on the way, below ${limit}; whether the drive regenerates then is not said.`,
         }
       return input.regenerates === 'yes'
         ? {
             level: 'stop',
-            text: `Regenerating charges cells at ${degrees(output.coldest)}, below ${limit}: they plate lithium, unseen and for ever. Hold it back until they are warm.`,
+            text: words`Regenerating charges cells at ${degrees(output.coldest)}, below ${limit}: they plate lithium, unseen and for ever. Hold it back until they are warm.`,
           }
-        : { level: 'pass', text: `Nothing charges the cells while they are below ${limit}.` }
+        : { level: 'pass', text: words`Nothing charges the cells while they are below ${limit}.` }
     }
     const arrival = (): Said => {
       if (output.end === undefined) return absurd
-      const words = `On arrival the cells are at ${degrees(output.end)}; they may be charged from ${limit}`
+      const fact = words`On arrival the cells are at ${degrees(output.end)}; they may be charged from ${limit}`
       if (output.end < input.chargeFrom)
         return {
           level: 'stop',
-          text: `${words}: do not plug in before they are warmed. The charger must refuse by itself.`,
+          text: words`${fact}: do not plug in before they are warmed. The charger must refuse by itself.`,
         }
       return output.end >= input.chargeFrom + arrivalMargin
-        ? { level: 'pass', text: `${words}.` }
+        ? { level: 'pass', text: `${fact}.` }
         : {
             level: 'watch',
-            text: `${words}: the coldest cell may be below. Plug in at once, at a low current.`,
+            text: words`${fact}: the coldest cell may be below. Plug in at once, at a low current.`,
           }
     }
     const hot = (): Said => {
       if (output.highest === undefined) return absurd
-      const words = `The cells reach ${degrees(output.highest)}`
+      const fact = words`The cells reach ${degrees(output.highest)}`
       if (output.highest > input.hottest)
         return {
           level: 'stop',
-          text: `${words}, above the ${degrees(input.hottest)} of their sheet: ask less or cool them.`,
+          text: words`${fact}, above the ${degrees(input.hottest)} of their sheet: ask less or cool them.`,
         }
       return output.highest <= warmWatch
-        ? { level: 'pass', text: `${words}.` }
-        : { level: 'watch', text: `${words}: they age fast, and the middle ones are hotter.` }
+        ? { level: 'pass', text: `${fact}.` }
+        : { level: 'watch', text: words`${fact}: they age fast, and the middle ones are hotter.` }
     }
     const cold = (): Said => {
       if (output.cold === undefined || input.peak === undefined)
         return {
           level: 'unknown',
           text: covers(input, input.start)
-            ? 'What current the cells give cold is not known: give voltage at rest, lowest voltage and peak.'
-            : `No resistance is known near ${degrees(input.start)}: measure it cold.`,
+            ? words`What current the cells give cold is not known: give voltage at rest, lowest voltage and peak.`
+            : words`No resistance is known near ${degrees(input.start)}: measure it cold.`,
         }
-      const words = `At ${degrees(input.start)} the cells give ${say(output.cold, 'A')} before one is too low; pulling away takes ${say(input.peak, 'A')}`
+      const fact = words`At ${degrees(input.start)} the cells give ${say(output.cold, 'A')} before one is too low; pulling away takes ${say(input.peak, 'A')}`
       if (input.peak <= coldWatch * output.cold * (1 + 1e-9))
-        return { level: 'pass', text: `${words}.` }
+        return { level: 'pass', text: `${fact}.` }
       return input.peak <= output.cold
-        ? { level: 'watch', text: `${words}: go gently at first.` }
+        ? { level: 'watch', text: words`${fact}: go gently at first.` }
         : {
             level: 'stop',
-            text: `${words}: the management opens the contactor. Lower the limit while cold.`,
+            text: words`${fact}: the management opens the contactor. Lower the limit while cold.`,
           }
     }
     const resistance = (): Said => {
       const ends = [input.start, output.end ?? input.start]
       if (ends.every((temperature) => covers(input, temperature)))
-        return { level: 'pass', text: 'The resistance is known over the whole drive.' }
+        return { level: 'pass', text: words`The resistance is known over the whole drive.` }
       return {
         level: 'watch',
-        text: `The resistance is not known from ${degrees(Math.min(...ends))} to ${degrees(Math.max(...ends))}: it is held at the nearest reading. Give it by temperature.`,
+        text: words`The resistance is not known from ${degrees(Math.min(...ends))} to ${degrees(Math.max(...ends))}: it is held at the nearest reading. Give it by temperature.`,
       }
     }
     return [
       {
         check: 'discharge',
         ...heeding(discharge(), limits),
-        threshold: `at least ${degrees(input.dischargeFrom)} (stop)`,
+        threshold: words`at least ${degrees(input.dischargeFrom)} (stop)`,
       },
-      { check: 'regeneration', ...regeneration(), threshold: `none below ${limit} (stop)` },
+      { check: 'regeneration', ...regeneration(), threshold: words`none below ${limit} (stop)` },
       {
         check: 'arrival',
         ...arrival(),
-        threshold: `at least ${say(arrivalMargin, 'K', 1)} above ${limit} (watch), at least ${limit} (stop)`,
+        threshold: words`at least ${say(arrivalMargin, 'K', 1)} above ${limit} (watch), at least ${limit} (stop)`,
       },
       {
         check: 'hot',
         ...hot(),
-        threshold: `at most ${say(warmWatch, '°C', 2)} (watch), ${degrees(input.hottest)} (stop)`,
+        threshold: words`at most ${say(warmWatch, '°C', 2)} (watch), ${degrees(input.hottest)} (stop)`,
       },
       {
         check: 'cold',
         ...heeding(cold(), window),
-        threshold: 'at most 80 % (watch), 100 % (stop) of what the cells give cold',
+        threshold: words`at most 80 % (watch), 100 % (stop) of what the cells give cold`,
       },
       {
         check: 'resistance',
         ...resistance(),
-        threshold: `a reading within ${say(resistanceSpan, 'K', 2)} of start and arrival, or readings round them (watch)`,
+        threshold: words`a reading within ${say(resistanceSpan, 'K', 2)} of start and arrival, or readings round them (watch)`,
       },
     ]
   },
@@ -534,8 +540,8 @@ export const cellHeating = defineCalculator({
       `C = N_s N_p m c = ${exactly(say, input.series)} × ${exactly(say, input.parallel)} × ${say(input.cellMass, 'kg')} × ${say(input.specificHeat, 'kJ/(kg·K)')} = ${say(output.capacity, 'kJ/K')}`,
       `Q_0 = N_s N_p (I / N_p)² r = ${heat}`,
       input.readings === undefined && output.constant !== undefined
-        ? `T_end = T_air + Q / UA + (T_0 − T_air − Q / UA) e^(−t/τ) with Q / UA = ${say((output.startHeat ?? 0) / input.loss, 'K')}, τ = ${say(output.constant, 'h')}, t = ${say(input.time, 'min')}: ${say(output.end, '°C')}`
-        : `C dT/dt = Q(T) − UA (T − T_air) followed for ${say(input.time, 'min')} in ${steps} steps: ${say(output.end, '°C')}`,
+        ? words`T_end = T_air + Q / UA + (T_0 − T_air − Q / UA) e^(−t/τ) with Q / UA = ${say((output.startHeat ?? 0) / input.loss, 'K')}, τ = ${say(output.constant, 'h')}, t = ${say(input.time, 'min')}: ${say(output.end, '°C')}`
+        : words`C dT/dt = Q(T) − UA (T − T_air) followed for ${say(input.time, 'min')} in ${steps} steps: ${say(output.end, '°C')}`,
       ...(output.cold === undefined
         ? []
         : [
@@ -546,12 +552,12 @@ export const cellHeating = defineCalculator({
   plot(input) {
     const { path } = drive(input)
     return {
-      title: 'Cells over the drive',
-      x: { label: 'Time', of: 'time', units: ['min', 'min'], fromZero: true },
-      y: { label: 'Cell temperature', of: 'temperature', units: ['°C', '°F'] },
+      title: words`Cells over the drive`,
+      x: { label: words`Time`, of: 'time', units: ['min', 'min'], fromZero: true },
+      y: { label: words`Cell temperature`, of: 'temperature', units: ['°C', '°F'] },
       series: [
         {
-          name: 'cells',
+          name: words`cells`,
           line: 'solid',
           points: path
             .filter((_, i) => i % 10 === 0)
@@ -559,11 +565,11 @@ export const cellHeating = defineCalculator({
         },
       ],
       marks: [
-        { x: 0, y: input.chargeFrom, label: 'charging from here', kind: 'limit-y' },
-        { x: 0, y: input.hottest, label: 'hottest allowed', kind: 'limit-y' },
-        { x: 0, y: input.air, label: 'air', kind: 'limit-y' },
+        { x: 0, y: input.chargeFrom, label: words`charging from here`, kind: 'limit-y' },
+        { x: 0, y: input.hottest, label: words`hottest allowed`, kind: 'limit-y' },
+        { x: 0, y: input.air, label: words`air`, kind: 'limit-y' },
       ],
-      caption: 'Below the lower line nothing may charge the cells.',
+      caption: words`Below the lower line nothing may charge the cells.`,
     }
   },
   examples: [

@@ -8,6 +8,7 @@
 import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
 import { heeding, wrongWay } from '../wrong-way.ts'
+import { words } from '../../src/words/words.ts'
 
 /** V; common practice. */
 const restWatch = 0.01
@@ -44,156 +45,155 @@ function spreadOf(cells: readonly Cell[], of: Reading): number | undefined {
 
 export const cellSpread = defineCalculator({
   id: 'cell-spread',
-  title: 'Cell spread and capacity',
+  title: words`Cell spread and capacity`,
   phase: 'traction',
-  purpose:
-    'Compares the cells of a pack at rest, on charge and on discharge, and finds the weakest and what capacity is left.',
+  purpose: words`Compares the cells of a pack at rest, on charge and on discharge, and finds the weakest and what capacity is left.`,
   inputs: {
     cells: {
       type: 'list',
-      label: 'Cells',
-      row: 'cell',
-      help: 'Read within minutes of each other with one meter.',
+      label: words`Cells`,
+      row: words`cell`,
+      help: words`Read within minutes of each other with one meter.`,
       rows: [2, 300],
       fields: {
-        name: { type: 'text', label: 'Cell', help: 'Its number in the pack.' },
+        name: { type: 'text', label: words`Cell`, help: words`Its number in the pack.` },
         rest: {
           type: 'number',
-          label: 'At rest',
+          label: words`At rest`,
           symbol: 'u_rest',
           of: 'voltage',
           units: ['V', 'V'],
           hard: [0, 5],
           usual: [2, 4.3],
-          help: 'An hour or more after the last current.',
+          help: words`An hour or more after the last current.`,
         },
         charge: {
           type: 'number',
-          label: 'On charge',
+          label: words`On charge`,
           symbol: 'u_charge',
           of: 'voltage',
           units: ['V', 'V'],
           hard: [0, 5],
           usual: [2, 4.35],
-          help: 'Near the end of a charge.',
+          help: words`Near the end of a charge.`,
           optional: true,
         },
         discharge: {
           type: 'number',
-          label: 'On discharge',
+          label: words`On discharge`,
           symbol: 'u_discharge',
           of: 'voltage',
           units: ['V', 'V'],
           hard: [0, 5],
           usual: [1.5, 4.2],
-          help: 'Under a steady load, all at the same moment.',
+          help: words`Under a steady load, all at the same moment.`,
           optional: true,
         },
         capacity: {
           type: 'number',
-          label: 'Capacity',
+          label: words`Capacity`,
           symbol: 'q',
           of: 'charge',
           units: ['Ah', 'Ah'],
           hard: [0, 2000],
           usual: [2, 400],
-          help: 'Measured, full to empty.',
+          help: words`Measured, full to empty.`,
           optional: true,
         },
       },
     },
     rated: {
       type: 'number',
-      label: 'Rated capacity',
+      label: words`Rated capacity`,
       symbol: 'q_rated',
       of: 'charge',
       units: ['Ah', 'Ah'],
       hard: [0.5, 2000],
       usual: [2, 400],
-      help: 'From the cell’s sheet, new.',
+      help: words`From the cell’s sheet, new.`,
       optional: true,
     },
     lowest: {
       type: 'number',
-      label: 'Lowest allowed',
+      label: words`Lowest allowed`,
       symbol: 'u_min',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [0.5, 4],
       usual: [1.5, 3.2],
-      help: 'From the cell’s sheet.',
+      help: words`From the cell’s sheet.`,
     },
     highest: {
       type: 'number',
-      label: 'Highest allowed',
+      label: words`Highest allowed`,
       symbol: 'u_max',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [1, 5],
       usual: [2.4, 4.35],
-      help: 'From the cell’s sheet.',
+      help: words`From the cell’s sheet.`,
     },
     chemistry: {
       type: 'choice',
-      label: 'Chemistry',
-      help: 'Decides how much a voltage at rest tells.',
-      options: { lfp: 'lithium iron phosphate', other: 'another' },
+      label: words`Chemistry`,
+      help: words`Decides how much a voltage at rest tells.`,
+      options: { lfp: words`lithium iron phosphate`, other: words`another` },
       choice: true,
     },
   },
   outputs: {
     restSpread: {
       type: 'number',
-      label: 'Spread at rest',
+      label: words`Spread at rest`,
       symbol: 'Δu_rest',
       of: 'voltage',
       units: ['mV', 'mV'],
     },
     chargeSpread: {
       type: 'number',
-      label: 'Spread on charge',
+      label: words`Spread on charge`,
       symbol: 'Δu_charge',
       of: 'voltage',
       units: ['mV', 'mV'],
     },
     dischargeSpread: {
       type: 'number',
-      label: 'Spread on discharge',
+      label: words`Spread on discharge`,
       symbol: 'Δu_discharge',
       of: 'voltage',
       units: ['mV', 'mV'],
     },
-    weakest: { type: 'text', label: 'Weakest cell' },
-    fullest: { type: 'text', label: 'Highest cell' },
+    weakest: { type: 'text', label: words`Weakest cell` },
+    fullest: { type: 'text', label: words`Highest cell` },
     packCapacity: {
       type: 'number',
-      label: 'Capacity of the smallest cell',
+      label: words`Capacity of the smallest cell`,
       symbol: 'q_min',
       of: 'charge',
       units: ['Ah', 'Ah'],
     },
     health: {
       type: 'number',
-      label: 'Of rated',
+      label: words`Of rated`,
       symbol: 'q_min/q_rated',
       of: 'fraction',
       units: ['%', '%'],
     },
     list: {
       type: 'table',
-      label: 'Cells',
+      label: words`Cells`,
       columns: {
-        name: { type: 'text', label: 'Cell' },
+        name: { type: 'text', label: words`Cell` },
         off: {
           type: 'number',
-          label: 'Off the mean at rest',
+          label: words`Off the mean at rest`,
           symbol: 'δ',
           of: 'voltage',
           units: ['mV', 'mV'],
         },
         health: {
           type: 'number',
-          label: 'Capacity of rated',
+          label: words`Capacity of rated`,
           symbol: 'q/q_rated',
           of: 'fraction',
           units: ['%', '%'],
@@ -203,16 +203,16 @@ export const cellSpread = defineCalculator({
   },
   formula: ['\\Delta u = u_\\text{highest} - u_\\text{lowest}', 'q_\\text{min}/q_\\text{rated}'],
   validity: [
-    'Spreads hold for cells at one temperature, read within minutes of each other.',
-    'On charge and discharge the spread grows with the current: compare like with like, year by year.',
-    'Cells in parallel count as one.',
+    words`Spreads hold for cells at one temperature, read within minutes of each other.`,
+    words`On charge and discharge the spread grows with the current: compare like with like, year by year.`,
+    words`Cells in parallel count as one.`,
   ],
   checks: {
-    limits: { title: 'Within the sheet', basis: 'the cell’s own sheet' },
-    rest: { title: 'Spread at rest', basis: 'common practice' },
-    flat: { title: 'A reading that tells', basis: 'common practice' },
-    load: { title: 'Spread under current', basis: 'common practice' },
-    capacity: { title: 'Capacity left', basis: 'common practice' },
+    limits: { title: words`Within the sheet`, basis: 'the cell’s own sheet' },
+    rest: { title: words`Spread at rest`, basis: 'common practice' },
+    flat: { title: words`A reading that tells`, basis: 'common practice' },
+    load: { title: words`Spread under current`, basis: 'common practice' },
+    capacity: { title: words`Capacity left`, basis: 'common practice' },
   },
   hazards: ['high-voltage', 'arc-and-short', 'cell-fire'],
   sources: [
@@ -260,8 +260,8 @@ export const cellSpread = defineCalculator({
     const window = wrongWay(
       say,
       'V',
-      ['lowest voltage allowed', input.lowest],
-      ['highest', input.highest],
+      [words`lowest voltage allowed`, input.lowest],
+      [words`highest`, input.highest],
     )
     const limits = (): Said => {
       const outside = input.cells.find((cell) =>
@@ -273,21 +273,21 @@ export const cellSpread = defineCalculator({
       return outside === undefined
         ? {
             level: 'pass',
-            text: `Every reading lies between ${say(input.lowest, 'V')} and ${say(input.highest, 'V')}.`,
+            text: words`Every reading lies between ${say(input.lowest, 'V')} and ${say(input.highest, 'V')}.`,
           }
         : {
             level: 'stop',
-            text: `“${outside.name}” is outside ${say(input.lowest, 'V')} to ${say(input.highest, 'V')}: take the pack out of use and look at that cell; one that was run flat must not be charged again.`,
+            text: words`“${outside.name}” is outside ${say(input.lowest, 'V')} to ${say(input.highest, 'V')}: take the pack out of use and look at that cell; one that was run flat must not be charged again.`,
           }
     }
     const rest = (): Said => {
-      const words = `At rest the cells lie within ${say(restSpread, 'mV')}`
-      if (restSpread <= restWatch + hair) return { level: 'pass', text: `${words}.` }
+      const fact = words`At rest the cells lie within ${say(restSpread, 'mV')}`
+      if (restSpread <= restWatch + hair) return { level: 'pass', text: `${fact}.` }
       return restSpread <= restStop + hair
-        ? { level: 'watch', text: `${words}: balance them, and read again in a month.` }
+        ? { level: 'watch', text: words`${fact}: balance them, and read again in a month.` }
         : {
             level: 'stop',
-            text: `${words}: balance them before the next drive; if it comes back, a cell or a joint is bad.`,
+            text: words`${fact}: balance them before the next drive; if it comes back, a cell or a joint is bad.`,
           }
     }
     const telling = (): Said => {
@@ -295,54 +295,57 @@ export const cellSpread = defineCalculator({
       return input.chemistry === 'lfp' && dull * 2 > input.cells.length
         ? {
             level: 'watch',
-            text: 'Most cells are in the flat middle of iron phosphate, where they read alike whatever they hold: read them nearly full or nearly empty.',
+            text: words`Most cells are in the flat middle of iron phosphate, where they read alike whatever they hold: read them nearly full or nearly empty.`,
           }
-        : { level: 'pass', text: 'At these voltages a difference shows.' }
+        : { level: 'pass', text: words`At these voltages a difference shows.` }
     }
     const load = (): Said => {
       const spreads = [output.chargeSpread, output.dischargeSpread].flatMap((one) => one ?? [])
       const worst = Math.max(0, ...spreads)
-      const words = `Under current the cells lie within ${say(worst, 'mV')}`
+      const fact = words`Under current the cells lie within ${say(worst, 'mV')}`
       if (worst > loadStop + hair)
         return {
           level: 'stop',
-          text: `${words}: find the weak cell or joint; ${weakest} first.`,
+          text: words`${fact}: find the weak cell or joint; ${weakest} first.`,
         }
       if (spreads.length < 2)
         return {
           level: 'unknown',
-          text: 'Not every cell is read both on charge and on discharge.',
+          text: words`Not every cell is read both on charge and on discharge.`,
         }
       return worst <= loadWatch + hair
-        ? { level: 'pass', text: `${words}.` }
-        : { level: 'watch', text: `${words}: look at ${weakest} and its joints.` }
+        ? { level: 'pass', text: `${fact}.` }
+        : { level: 'watch', text: words`${fact}: look at ${weakest} and its joints.` }
     }
     const capacity = (): Said => {
       if (output.health === undefined)
-        return { level: 'unknown', text: 'Measured capacities, or the rated one, are missing.' }
-      const words = `${weakest} holds ${say(output.packCapacity, 'Ah')}, ${say(output.health, '%')} of rated; the pack holds no more`
-      if (output.health >= healthWatch - hair) return { level: 'pass', text: `${words}.` }
+        return {
+          level: 'unknown',
+          text: words`Measured capacities, or the rated one, are missing.`,
+        }
+      const fact = words`${weakest} holds ${say(output.packCapacity, 'Ah')}, ${say(output.health, '%')} of rated; the pack holds no more`
+      if (output.health >= healthWatch - hair) return { level: 'pass', text: `${fact}.` }
       return output.health >= healthStop - hair
-        ? { level: 'watch', text: `${words}: plan for another cell.` }
-        : { level: 'stop', text: `${words}: replace it.` }
+        ? { level: 'watch', text: words`${fact}: plan for another cell.` }
+        : { level: 'stop', text: words`${fact}: replace it.` }
     }
     return [
       {
         check: 'limits',
         ...heeding(limits(), window),
-        threshold: `${say(input.lowest, 'V')} to ${say(input.highest, 'V')} (stop)`,
+        threshold: words`${say(input.lowest, 'V')} to ${say(input.highest, 'V')} (stop)`,
       },
-      { check: 'rest', ...rest(), threshold: 'at most 10 mV (watch), 30 mV (stop)' },
+      { check: 'rest', ...rest(), threshold: words`at most 10 mV (watch), 30 mV (stop)` },
       {
         check: 'flat',
         ...telling(),
-        threshold: 'iron phosphate: most cells outside 3.25 to 3.34 V (watch)',
+        threshold: words`iron phosphate: most cells outside 3.25 to 3.34 V (watch)`,
       },
-      { check: 'load', ...load(), threshold: 'at most 50 mV (watch), 100 mV (stop)' },
+      { check: 'load', ...load(), threshold: words`at most 50 mV (watch), 100 mV (stop)` },
       {
         check: 'capacity',
         ...capacity(),
-        threshold: 'at least 80 % of rated (watch), 70 % (stop)',
+        threshold: words`at least 80 % of rated (watch), 70 % (stop)`,
       },
     ]
   },
@@ -350,18 +353,23 @@ export const cellSpread = defineCalculator({
     const rests = input.cells.map(({ rest }) => rest)
     return [
       `Δu_rest = ${say(Math.max(...rests), 'V', 4)} − ${say(Math.min(...rests), 'V', 4)} = ${say(output.restSpread, 'mV')}`,
-      `on charge ${say(output.chargeSpread, 'mV')}, on discharge ${say(output.dischargeSpread, 'mV')}`,
+      words`on charge ${say(output.chargeSpread, 'mV')}, on discharge ${say(output.dischargeSpread, 'mV')}`,
       `q_min / q_rated = ${say(output.packCapacity, 'Ah')} / ${say(input.rated, 'Ah')} = ${say(output.health, '%')}`,
     ]
   },
   plot(_input, output) {
     return {
-      title: 'Cells at rest',
-      x: { label: 'Cell, in the order of the list', of: 'number', units: ['', ''], fromZero: true },
-      y: { label: 'Off the mean', of: 'voltage', units: ['mV', 'mV'] },
+      title: words`Cells at rest`,
+      x: {
+        label: words`Cell, in the order of the list`,
+        of: 'number',
+        units: ['', ''],
+        fromZero: true,
+      },
+      y: { label: words`Off the mean`, of: 'voltage', units: ['mV', 'mV'] },
       series: [
         {
-          name: 'cells',
+          name: words`cells`,
           line: 'none',
           points: output.list.map(({ off }, i) => [i + 1, off] as const),
         },
@@ -370,7 +378,7 @@ export const cellSpread = defineCalculator({
         { x: 0, y: restWatch / 2, label: '+5 mV', kind: 'limit-y' },
         { x: 0, y: -restWatch / 2, label: '−5 mV', kind: 'limit-y' },
       ],
-      caption: 'A cell that lies alone is the one to look at.',
+      caption: words`A cell that lies alone is the one to look at.`,
     }
   },
   examples: [

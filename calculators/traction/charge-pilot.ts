@@ -8,6 +8,7 @@
 import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
 import { chargeCableRows } from '../tables/charge-cable-codes.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Of the breaker, for hours; NEC 210.20(A), 625.41. */
 const continuousShare = 0.8
@@ -15,12 +16,14 @@ const continuousShare = 0.8
 const codeSpread = 0.1
 /** V at the vehicle end; IEC 61851-1 and SAE J1772, whose own limits lie within the ±1 V (recalled). */
 const states = [
-  ['A', 12, 'no vehicle seen'],
-  ['B', 9, 'connected, not asking'],
-  ['C', 6, 'asking for current'],
-  ['D', 3, 'asking, ventilation needed'],
+  ['A', 12, words`A: no vehicle seen`],
+  ['B', 9, words`B: connected, not asking`],
+  ['C', 6, words`C: asking for current`],
+  ['D', 3, words`D: asking, ventilation needed`],
 ] as const
 const stateSpread = 1
+const stateOf = (peak: number | undefined) =>
+  states.find(([, volts]) => Math.abs((peak ?? NaN) - volts) <= stateSpread)
 
 type Pilot = 'none' | 'digital' | 'invalid' | number
 
@@ -42,103 +45,102 @@ const codeOf = (resistance: number) =>
 
 export const chargePilot = defineCalculator({
   id: 'charge-pilot',
-  title: 'Charge pilot and cable code',
+  title: words`Charge pilot and cable code`,
   phase: 'traction',
-  purpose:
-    'Reads the duty of the control pilot and the resistor of the cable, and holds the charger’s setting against the least of pilot, cable and breaker.',
+  purpose: words`Reads the duty of the control pilot and the resistor of the cable, and holds the charger’s setting against the least of pilot, cable and breaker.`,
   inputs: {
     duty: {
       type: 'number',
-      label: 'Pilot duty',
+      label: words`Pilot duty`,
       symbol: 'D',
       of: 'fraction',
       units: ['%', '%'],
       hard: [0, 100],
       usual: [10, 96],
-      help: 'Share of the time the 1 kHz pilot is positive.',
+      help: words`Share of the time the 1 kHz pilot is positive.`,
       optional: true,
     },
     cable: {
       type: 'choice',
-      label: 'Cable',
-      help: 'A loose cable carries a code; the code of a fixed one is not for the vehicle.',
-      options: { loose: 'loose, plugged in at both ends', fixed: 'fixed to the station' },
+      label: words`Cable`,
+      help: words`A loose cable carries a code; the code of a fixed one is not for the vehicle.`,
+      options: { loose: words`loose, plugged in at both ends`, fixed: words`fixed to the station` },
       choice: true,
     },
     resistor: {
       type: 'number',
-      label: 'Proximity to earth',
+      label: words`Proximity to earth`,
       symbol: 'R_PP',
       of: 'resistance',
       units: ['Ω', 'Ω'],
       hard: [0, 1000000],
       usual: [50, 3000],
-      help: 'PP to PE of the loose cable, unplugged.',
+      help: words`PP to PE of the loose cable, unplugged.`,
       optional: true,
     },
     pilotVoltage: {
       type: 'number',
-      label: 'Pilot, positive peak',
+      label: words`Pilot, positive peak`,
       symbol: 'U_CP',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [-15, 15],
       usual: [2, 12],
-      help: 'CP to PE on a scope or pilot tester; a plain meter reads its mean.',
+      help: words`CP to PE on a scope or pilot tester; a plain meter reads its mean.`,
       optional: true,
     },
     phases: {
       type: 'choice',
-      label: 'Phases',
-      help: 'Of the supply.',
-      options: { one: 'one', three: 'three' },
+      label: words`Phases`,
+      help: words`Of the supply.`,
+      options: { one: words`one`, three: words`three` },
       choice: true,
-      assume: { value: 'one', because: 'most chargers of conversions' },
+      assume: { value: 'one', because: words`most chargers of conversions` },
     },
     volts: {
       type: 'number',
-      label: 'Supply voltage',
+      label: words`Supply voltage`,
       symbol: 'U',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [90, 520],
       usual: [110, 415],
-      help: 'Between live conductors: 120, 230, 240, or 400 V for three phases.',
-      assume: { value: 230, because: 'common single-phase supply' },
+      help: words`Between live conductors: 120, 230, 240, or 400 V for three phases.`,
+      assume: { value: 230, because: words`common single-phase supply` },
     },
     breaker: {
       type: 'number',
-      label: 'Breaker',
+      label: words`Breaker`,
       symbol: 'I_breaker',
       of: 'current',
       units: ['A', 'A'],
       hard: [3, 200],
       usual: [10, 100],
-      help: 'Of the station’s circuit.',
+      help: words`Of the station’s circuit.`,
     },
     setting: {
       type: 'number',
-      label: 'Charger is set to',
+      label: words`Charger is set to`,
       symbol: 'I_set',
       of: 'current',
       units: ['A', 'A'],
       hard: [0.5, 100],
       usual: [5, 48],
-      help: 'What it draws from each phase.',
+      help: words`What it draws from each phase.`,
       choice: true,
     },
   },
   outputs: {
     pilot: {
       type: 'number',
-      label: 'Pilot allows',
+      label: words`Pilot allows`,
       symbol: 'I_pilot',
       of: 'current',
       units: ['A', 'A'],
     },
     cableCurrent: {
       type: 'number',
-      label: 'Cable allows',
+      label: words`Cable allows`,
       symbol: 'I_cable',
       of: 'current',
       units: ['A', 'A'],
@@ -146,54 +148,60 @@ export const chargePilot = defineCalculator({
     },
     circuit: {
       type: 'number',
-      label: 'Breaker allows for hours',
+      label: words`Breaker allows for hours`,
       symbol: 'I_hours',
       of: 'current',
       units: ['A', 'A'],
     },
     allowed: {
       type: 'number',
-      label: 'Charger may draw',
+      label: words`Charger may draw`,
       symbol: 'I_may',
       of: 'current',
       units: ['A', 'A'],
     },
-    limit: { type: 'text', label: 'Limited by' },
-    inHand: { type: 'number', label: 'In hand', symbol: 'ΔI', of: 'current', units: ['A', 'A'] },
+    limit: { type: 'text', label: words`Limited by` },
+    inHand: {
+      type: 'number',
+      label: words`In hand`,
+      symbol: 'ΔI',
+      of: 'current',
+      units: ['A', 'A'],
+    },
     power: {
       type: 'number',
-      label: 'Power then',
+      label: words`Power then`,
       symbol: 'P',
       of: 'power',
       units: ['kW', 'kW'],
     },
-    state: { type: 'text', label: 'Vehicle state' },
+    state: { type: 'text', label: words`Vehicle state` },
   },
   formula: [
     'I_\\text{pilot} = 0.6\\,D \\;(10 \\le D \\le 85) \\quad 2.5\\,(D - 64) \\;(85 < D \\le 96)',
     'I_\\text{may} = \\min(I_\\text{pilot},\\, I_\\text{cable},\\, 0.8\\,I_\\text{breaker})',
   ],
   validity: [
-    'D in per cent. From 3 to 7 % the station speaks digitally and its current is not in the duty.',
-    'Below 3 % and above 97 % nothing may be drawn; from 7 to 8 % the signal is not defined.',
-    'The proximity of the North American inlet tells that the plug is latched, not a current: take its cable as fixed.',
+    words`D in per cent. From 3 to 7 % the station speaks digitally and its current is not in the duty.`,
+    words`Below 3 % and above 97 % nothing may be drawn; from 7 to 8 % the signal is not defined.`,
+    words`The proximity of the North American inlet tells that the plug is latched, not a current: take its cable as fixed.`,
   ],
   checks: {
     duty: {
-      title: 'Pilot duty',
+      title: words`Pilot duty`,
       basis: 'published: IEC 61851-1 (2017), annex A, duty and available current',
     },
     code: {
-      title: 'Cable code',
+      title: words`Cable code`,
       basis:
         'published: IEC 61851-1 (2017), annex B, current coding of the cable; 10 % common practice',
     },
     state: {
-      title: 'Vehicle state',
+      title: words`Vehicle state`,
       basis: 'published: IEC 61851-1 (2017), annex A, 12, 9, 6 and 3 V; ±1 V recalled',
     },
     setting: {
-      title: 'Charger setting',
+      title: words`Charger setting`,
       basis: 'published: IEC 61851-1 (2017), annexes A and B; NEC 625.41 (2017) for the breaker',
     },
   },
@@ -230,9 +238,6 @@ export const chargePilot = defineCalculator({
     const circuit = continuousShare * input.breaker
     const known = pilot !== undefined && (input.cable === 'fixed' || cableCurrent !== undefined)
     const allowed = known ? Math.min(pilot, cableCurrent ?? Infinity, circuit) : undefined
-    const state = states.find(
-      ([, volts]) => Math.abs((input.pilotVoltage ?? NaN) - volts) <= stateSpread,
-    )
     return {
       pilot,
       cableCurrent,
@@ -242,74 +247,76 @@ export const chargePilot = defineCalculator({
         allowed === undefined
           ? undefined
           : allowed === pilot
-            ? 'the pilot'
+            ? words`the pilot`
             : allowed === cableCurrent
-              ? 'the cable'
-              : 'the breaker',
+              ? words`the cable`
+              : words`the breaker`,
       inHand: allowed === undefined ? undefined : allowed - input.setting,
       power:
         allowed === undefined
           ? undefined
           : allowed * input.volts * (input.phases === 'three' ? Math.sqrt(3) : 1),
-      state: state === undefined ? undefined : `${state[0]}: ${state[2]}`,
+      state: stateOf(input.pilotVoltage)?.[2],
     }
   },
   findings(input, output, say) {
     type Said = Pick<Finding, 'level' | 'text'>
     const duty = (): Said => {
       if (input.duty === undefined)
-        return { level: 'unknown', text: 'The duty of the pilot is not read.' }
-      const words = `A duty of ${say(input.duty, '%')}`
+        return { level: 'unknown', text: words`The duty of the pilot is not read.` }
+      const percent = say(input.duty, '%')
       const read = pilotCurrent(input.duty)
       if (typeof read === 'number')
-        return { level: 'pass', text: `${words} allows ${say(read, 'A')}.` }
+        return { level: 'pass', text: words`A duty of ${percent} allows ${say(read, 'A')}.` }
       return read === 'digital'
         ? {
             level: 'stop',
-            text: `${words} asks for digital communication: a charger without it must draw nothing.`,
+            text: words`A duty of ${percent} asks for digital communication: a charger without it must draw nothing.`,
           }
         : {
             level: 'stop',
-            text: `${words} allows no charging: the station is not ready or faulty.`,
+            text: words`A duty of ${percent} allows no charging: the station is not ready or faulty.`,
           }
     }
     const code = (): Said => {
       if (input.cable === 'fixed')
-        return { level: 'pass', text: 'The cable is fixed: the pilot speaks for it.' }
+        return { level: 'pass', text: words`The cable is fixed: the pilot speaks for it.` }
       const measured = input.resistor
       if (measured === undefined)
-        return { level: 'unknown', text: 'The cable’s resistor is not measured.' }
+        return { level: 'unknown', text: words`The cable’s resistor is not measured.` }
       const found = codeOf(measured)
       if (found === undefined)
         return {
           level: 'stop',
           text:
             measured < 75
-              ? `${say(measured, 'Ω')} is below every code: a short between PP and PE.`
-              : `${say(measured, 'Ω')} is above every code: no cable, or a broken contact.`,
+              ? words`${say(measured, 'Ω')} is below every code: a short between PP and PE.`
+              : words`${say(measured, 'Ω')} is above every code: no cable, or a broken contact.`,
         }
-      const words = `${say(measured, 'Ω')} is read as ${say(found[0], 'Ω')}, ${say(output.cableCurrent, 'A', 2)}`
+      const fact = words`${say(measured, 'Ω')} is read as ${say(found[0], 'Ω')}, ${say(output.cableCurrent, 'A', 2)}`
       return Math.abs(measured / found[0] - 1) <= codeSpread * (1 + 1e-9)
-        ? { level: 'pass', text: `${words}.` }
+        ? { level: 'pass', text: `${fact}.` }
         : {
             level: 'watch',
-            text: `${words}, but is more than a tenth off: clean the contacts, or find out what is in that plug.`,
+            text: words`${fact}, but is more than a tenth off: clean the contacts, or find out what is in that plug.`,
           }
     }
     const state = (): Said => {
       if (input.pilotVoltage === undefined)
-        return { level: 'unknown', text: 'The pilot’s voltage is not read.' }
-      const words = `The pilot’s peak of ${say(input.pilotVoltage, 'V')}`
-      if (output.state === undefined)
+        return { level: 'unknown', text: words`The pilot’s voltage is not read.` }
+      const peak = say(input.pilotVoltage, 'V')
+      const found = stateOf(input.pilotVoltage)
+      if (found === undefined)
         return {
           level: 'stop',
-          text: `${words} is no state of the standard: look for a short to earth, a bad diode or a wrong resistor.`,
+          text: words`The pilot’s peak of ${peak} is no state of the standard: look for a short to earth, a bad diode or a wrong resistor.`,
         }
-      return output.state.startsWith('B') || output.state.startsWith('C')
-        ? { level: 'pass', text: `${words} is state ${output.state}.` }
+      const [letter, , name] = found
+      return letter === 'B' || letter === 'C'
+        ? { level: 'pass', text: words`The pilot’s peak of ${peak} is state ${name}.` }
         : {
             level: 'watch',
-            text: `${words} is state ${output.state}; most stations give no current then.`,
+            text: words`The pilot’s peak of ${peak} is state ${name}; most stations give no current then.`,
           }
     }
     const setting = (): Said => {
@@ -321,34 +328,34 @@ export const chargePilot = defineCalculator({
       if (input.setting > least * (1 + 1e-9))
         return {
           level: 'stop',
-          text: `The charger is set to ${set} and may draw ${say(least, 'A')}: set it down.`,
+          text: words`The charger is set to ${set} and may draw ${say(least, 'A')}: set it down.`,
         }
       return output.allowed === undefined
         ? {
             level: 'unknown',
-            text: `Whether ${set} is allowed is not known: read pilot and cable.`,
+            text: words`Whether ${set} is allowed is not known: read pilot and cable.`,
           }
         : {
             level: 'pass',
-            text: `The charger is set to ${set} and may draw ${say(output.allowed, 'A')}.`,
+            text: words`The charger is set to ${set} and may draw ${say(output.allowed, 'A')}.`,
           }
     }
     return [
-      { check: 'duty', ...duty(), threshold: '8 to 97 % (stop)' },
+      { check: 'duty', ...duty(), threshold: words`8 to 97 % (stop)` },
       {
         check: 'code',
         ...code(),
-        threshold: '75 to 2200 Ω (stop), within 10 % of 100, 220, 680 or 1500 Ω (watch)',
+        threshold: words`75 to 2200 Ω (stop), within 10 % of 100, 220, 680 or 1500 Ω (watch)`,
       },
       {
         check: 'state',
         ...state(),
-        threshold: 'within 1 V of 9 or 6 V (watch at 12 and 3 V, else stop)',
+        threshold: words`within 1 V of 9 or 6 V (watch at 12 and 3 V, else stop)`,
       },
       {
         check: 'setting',
         ...setting(),
-        threshold: 'at most pilot, cable and 80 % of the breaker (stop)',
+        threshold: words`at most pilot, cable and 80 % of the breaker (stop)`,
       },
     ]
   },
@@ -356,28 +363,28 @@ export const chargePilot = defineCalculator({
     const percent = (input.duty ?? 0) * 100
     const law =
       input.duty === undefined
-        ? 'no duty read'
+        ? words`no duty read`
         : percent >= 10 && percent <= 85
           ? `I_pilot = 0.6 × ${say(percent, '')} = ${say(output.pilot, 'A')}`
           : percent > 85 && percent <= 96
             ? `I_pilot = 2.5 × (${say(percent, '')} − 64) = ${say(output.pilot, 'A')}`
-            : `duty ${say(input.duty, '%')}: ${say(output.pilot, 'A')}`
+            : words`duty ${say(input.duty, '%')}: ${say(output.pilot, 'A')}`
     return [
       law,
       `0.8 I_breaker = 0.8 × ${say(input.breaker, 'A')} = ${say(output.circuit, 'A')}`,
-      `least of pilot ${say(output.pilot, 'A')}, cable ${input.cable === 'fixed' ? 'fixed' : say(output.cableCurrent, 'A', 2)}, breaker ${say(output.circuit, 'A')}: ${say(output.allowed, 'A')}`,
+      words`least of pilot ${say(output.pilot, 'A')}, cable ${input.cable === 'fixed' ? words`fixed` : say(output.cableCurrent, 'A', 2)}, breaker ${say(output.circuit, 'A')}: ${say(output.allowed, 'A')}`,
     ]
   },
   plot(input, output) {
     const currents = (from: number, to: number, law: (percent: number) => number) =>
       [from, to].map((percent) => [percent / 100, law(percent)] as const)
     return {
-      title: 'Pilot duty and current',
-      x: { label: 'Duty', of: 'fraction', units: ['%', '%'], fromZero: true },
-      y: { label: 'Current', of: 'current', units: ['A', 'A'], fromZero: true },
+      title: words`Pilot duty and current`,
+      x: { label: words`Duty`, of: 'fraction', units: ['%', '%'], fromZero: true },
+      y: { label: words`Current`, of: 'current', units: ['A', 'A'], fromZero: true },
       series: [
         {
-          name: 'available',
+          name: words`available`,
           line: 'solid',
           points: [
             ...currents(8, 10, () => 6),
@@ -388,18 +395,18 @@ export const chargePilot = defineCalculator({
         },
       ],
       marks: [
-        { x: 0, y: input.setting, label: 'charger', kind: 'limit-y' },
+        { x: 0, y: input.setting, label: words`charger`, kind: 'limit-y' },
         {
           x: 0,
           y: continuousShare * input.breaker,
-          label: 'breaker, for hours',
+          label: words`breaker, for hours`,
           kind: 'limit-y',
         },
         ...(input.duty === undefined || output.pilot === undefined
           ? []
-          : [{ x: input.duty, y: output.pilot, label: 'read', kind: 'point' } as const]),
+          : [{ x: input.duty, y: output.pilot, label: words`read`, kind: 'point' } as const]),
       ],
-      caption: 'The charger’s line must lie below the point that was read.',
+      caption: words`The charger’s line must lie below the point that was read.`,
     }
   },
   examples: [
@@ -420,8 +427,8 @@ export const chargePilot = defineCalculator({
         cableCurrent: '32 A',
         circuit: '32 A',
         allowed: '31.8 A',
-        limit: 'the pilot',
-        state: 'C: asking for current',
+        limit: words`the pilot`,
+        state: words`C: asking for current`,
       },
       findings: { duty: 'pass', code: 'pass', state: 'pass', setting: 'pass' },
     },
@@ -438,7 +445,7 @@ export const chargePilot = defineCalculator({
         breaker: '80 A',
         setting: '64 A',
       },
-      outputs: { pilot: '65.0 A', cableCurrent: '63 A', allowed: '63 A', limit: 'the cable' },
+      outputs: { pilot: '65.0 A', cableCurrent: '63 A', allowed: '63 A', limit: words`the cable` },
       findings: { setting: 'stop', state: 'watch' },
     },
     {
@@ -451,7 +458,7 @@ export const chargePilot = defineCalculator({
         breaker: '50 A',
         setting: '40 A',
       },
-      outputs: { pilot: '80.0 A', circuit: '40 A', allowed: '40 A', limit: 'the breaker' },
+      outputs: { pilot: '80.0 A', circuit: '40 A', allowed: '40 A', limit: words`the breaker` },
       findings: { code: 'pass', state: 'pass', setting: 'pass' },
     },
     {

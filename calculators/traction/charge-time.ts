@@ -9,6 +9,7 @@ import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
 import { exactly } from '../exactly.ts'
 import { breakerRatings } from '../tables/breaker-ratings.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Of the breaker, for a load of three hours and more; NEC 210.20(A), 625.41. */
 const continuousShare = 0.8
@@ -21,225 +22,230 @@ const below = 0.99
 
 export const chargeTime = defineCalculator({
   id: 'charge-time',
-  title: 'Charge time and supply',
+  title: words`Charge time and supply`,
   phase: 'traction',
-  purpose:
-    'Works out how long a charge takes and what it draws, and holds it against breaker, outlet and pack.',
+  purpose: words`Works out how long a charge takes and what it draws, and holds it against breaker, outlet and pack.`,
   inputs: {
     energy: {
       type: 'number',
-      label: 'Pack energy',
+      label: words`Pack energy`,
       symbol: 'E',
       of: 'energy',
       units: ['kWh', 'kWh'],
       hard: [0.1, 500],
       usual: [2, 150],
-      help: 'Nominal, all of it.',
+      help: words`Nominal, all of it.`,
     },
     from: {
       type: 'number',
-      label: 'From',
+      label: words`From`,
       symbol: 's_1',
       of: 'fraction',
       units: ['%', '%'],
       hard: [0, 100],
       usual: [5, 80],
-      help: 'Charge in it now.',
+      help: words`Charge in it now.`,
     },
     to: {
       type: 'number',
-      label: 'To',
+      label: words`To`,
       symbol: 's_2',
       of: 'fraction',
       units: ['%', '%'],
       hard: [0, 100],
       usual: [50, 100],
-      help: 'Where you stop.',
+      help: words`Where you stop.`,
       choice: true,
     },
     power: {
       type: 'number',
-      label: 'Charger takes from the supply',
+      label: words`Charger takes from the supply`,
       symbol: 'P',
       of: 'power',
       units: ['kW', 'kW'],
       hard: [0.05, 50],
       usual: [0.5, 22],
-      help: 'Its input, not its output.',
+      help: words`Its input, not its output.`,
     },
     efficiency: {
       type: 'number',
-      label: 'Efficiency, supply to cells',
+      label: words`Efficiency, supply to cells`,
       symbol: 'η',
       of: 'fraction',
       units: ['%', '%'],
       hard: [50, 100],
       usual: [80, 96],
-      help: 'Charger, cable and cells.',
-      assume: { value: 90, because: 'common for a charger of some kilowatts' },
+      help: words`Charger, cable and cells.`,
+      assume: { value: 90, because: words`common for a charger of some kilowatts` },
     },
     tail: {
       type: 'number',
-      label: 'Last stretch at falling current',
+      label: words`Last stretch at falling current`,
       symbol: 't_tail',
       of: 'time',
       units: ['min', 'min'],
       hard: [0, 600],
       usual: [0, 120],
-      help: 'Added for topping and balancing when you charge full.',
-      assume: { value: 0, because: 'there is hardly any below 95 %' },
+      help: words`Added for topping and balancing when you charge full.`,
+      assume: { value: 0, because: words`there is hardly any below 95 %` },
     },
     volts: {
       type: 'number',
-      label: 'Supply voltage',
+      label: words`Supply voltage`,
       symbol: 'U',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [90, 520],
       usual: [110, 415],
-      help: 'Between live conductors: 120, 230, 240, or 400 V for three phases.',
+      help: words`Between live conductors: 120, 230, 240, or 400 V for three phases.`,
     },
     phases: {
       type: 'choice',
-      label: 'Phases',
-      help: 'Of the charger.',
-      options: { one: 'one', three: 'three' },
+      label: words`Phases`,
+      help: words`Of the charger.`,
+      options: { one: words`one`, three: words`three` },
       choice: true,
-      assume: { value: 'one', because: 'most chargers of conversions' },
+      assume: { value: 'one', because: words`most chargers of conversions` },
     },
     plate: {
       type: 'number',
-      label: 'Current on the charger’s plate',
+      label: words`Current on the charger’s plate`,
       symbol: 'I_plate',
       of: 'current',
       units: ['A', 'A'],
       hard: [0.5, 100],
       usual: [5, 48],
-      help: 'Counts for the breaker if it is higher than the power says.',
+      help: words`Counts for the breaker if it is higher than the power says.`,
       optional: true,
     },
     breaker: {
       type: 'number',
-      label: 'Breaker',
+      label: words`Breaker`,
       symbol: 'I_breaker',
       of: 'current',
       units: ['A', 'A'],
       hard: [3, 200],
       usual: [10, 100],
-      help: 'Of the circuit, with nothing else on it.',
+      help: words`Of the circuit, with nothing else on it.`,
       choice: true,
     },
     sizes: {
       type: 'choice',
-      label: 'Electrical code',
-      help: 'Decides breaker sizes and how the 80 % is judged.',
-      options: { us: 'North American', iec: 'IEC countries' },
+      label: words`Electrical code`,
+      help: words`Decides breaker sizes and how the 80 % is judged.`,
+      options: { us: words`North American`, iec: words`IEC countries` },
       choice: true,
-      assume: { value: 'us', because: 'its rule for hours is the stricter' },
+      assume: { value: 'us', because: words`its rule for hours is the stricter` },
     },
     outlet: {
       type: 'choice',
-      label: 'Connected by',
-      help: 'What stands between breaker and vehicle.',
+      label: words`Connected by`,
+      help: words`What stands between breaker and vehicle.`,
       options: {
-        fixed: 'a charging station wired in',
-        rated: 'a socket rated for the whole circuit',
-        uk: 'a British 13 A socket',
-        ukEv: 'a British 13 A socket marked EV',
-        schuko: 'a continental household socket',
+        fixed: words`a charging station wired in`,
+        rated: words`a socket rated for the whole circuit`,
+        uk: words`a British 13 A socket`,
+        ukEv: words`a British 13 A socket marked EV`,
+        schuko: words`a continental household socket`,
       },
       choice: true,
       optional: true,
     },
     lead: {
       type: 'choice',
-      label: 'Extension lead',
-      help: 'Between outlet and vehicle.',
-      options: { no: 'none', yes: 'one or more' },
+      label: words`Extension lead`,
+      help: words`Between outlet and vehicle.`,
+      options: { no: words`none`, yes: words`one or more` },
       choice: true,
       optional: true,
     },
     chargerVoltage: {
       type: 'number',
-      label: 'Charger stops at',
+      label: words`Charger stops at`,
       symbol: 'U_charger',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [2, 1000],
       usual: [24, 900],
-      help: 'Its end voltage as it is set.',
+      help: words`Its end voltage as it is set.`,
       optional: true,
     },
     packVoltage: {
       type: 'number',
-      label: 'Pack voltage, full',
+      label: words`Pack voltage, full`,
       symbol: 'U_full',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [2, 1000],
       usual: [24, 900],
-      help: 'Cells in series times their full voltage.',
+      help: words`Cells in series times their full voltage.`,
       optional: true,
     },
     tariff: {
       type: 'number',
-      label: 'Price of energy',
+      label: words`Price of energy`,
       symbol: 'p',
       of: 'moneyPerEnergy',
       units: ['US$/kWh', 'US$/kWh'],
       hard: [0, 10],
       usual: [0.05, 1],
-      help: 'At the meter.',
+      help: words`At the meter.`,
       optional: true,
     },
   },
   outputs: {
-    time: { type: 'number', label: 'Charge takes', symbol: 't', of: 'time', units: ['h', 'h'] },
+    time: {
+      type: 'number',
+      label: words`Charge takes`,
+      symbol: 't',
+      of: 'time',
+      units: ['h', 'h'],
+    },
     wall: {
       type: 'number',
-      label: 'From the meter',
+      label: words`From the meter`,
       symbol: 'E_wall',
       of: 'energy',
       units: ['kWh', 'kWh'],
     },
     cost: {
       type: 'number',
-      label: 'Cost',
+      label: words`Cost`,
       symbol: 'K',
       of: 'money',
       units: ['US$', 'US$'],
     },
     current: {
       type: 'number',
-      label: 'Supply current',
+      label: words`Supply current`,
       symbol: 'I',
       of: 'current',
       units: ['A', 'A'],
     },
     share: {
       type: 'number',
-      label: 'Of the breaker',
+      label: words`Of the breaker`,
       symbol: 'I/I_breaker',
       of: 'fraction',
       units: ['%', '%'],
     },
     continuous: {
       type: 'number',
-      label: 'Breaker carries for hours',
+      label: words`Breaker carries for hours`,
       symbol: 'I_hours',
       of: 'current',
       units: ['A', 'A'],
     },
     inHand: {
       type: 'number',
-      label: 'In hand there',
+      label: words`In hand there`,
       symbol: 'ΔI',
       of: 'current',
       units: ['A', 'A'],
     },
     needed: {
       type: 'number',
-      label: 'Smallest breaker for it',
+      label: words`Smallest breaker for it`,
       symbol: 'I_need',
       of: 'current',
       units: ['A', 'A'],
@@ -247,7 +253,7 @@ export const chargeTime = defineCalculator({
     },
     heat: {
       type: 'number',
-      label: 'Heat to carry off',
+      label: words`Heat to carry off`,
       symbol: 'Q',
       of: 'power',
       units: ['W', 'W'],
@@ -258,22 +264,22 @@ export const chargeTime = defineCalculator({
     'I = \\frac{P}{U} \\text{ or } \\frac{P}{\\sqrt{3}\\,U} \\le 0.8\\,I_\\text{breaker}',
   ],
   validity: [
-    'Constant power; near full the current falls and the last stretch has to be added. Power factor one.',
-    'Outlet figures are for hours; the local code and a licensed electrician decide.',
-    'Cells below their charging temperature must not be charged at all.',
+    words`Constant power; near full the current falls and the last stretch has to be added. Power factor one.`,
+    words`Outlet figures are for hours; the local code and a licensed electrician decide.`,
+    words`Cells below their charging temperature must not be charged at all.`,
   ],
   checks: {
-    span: { title: 'From and to', basis: 'common practice' },
+    span: { title: words`From and to`, basis: 'common practice' },
     breaker: {
-      title: 'Breaker for hours',
+      title: words`Breaker for hours`,
       basis: 'published: NEC 210.20(A) and 625.41, 80 % for three hours and more',
     },
     outlet: {
-      title: 'Outlet for hours',
+      title: words`Outlet for hours`,
       basis: 'published: notes to BS 1363-2 and IET guidance (British); common practice (others)',
     },
-    lead: { title: 'Extension lead', basis: 'common practice' },
-    voltage: { title: 'Charger matches the pack', basis: 'the cell’s own sheet' },
+    lead: { title: words`Extension lead`, basis: 'common practice' },
+    voltage: { title: words`Charger matches the pack`, basis: 'the cell’s own sheet' },
   },
   hazards: ['earth-and-residual-current', 'cell-fire', 'wiring-fire'],
   sources: [
@@ -318,82 +324,88 @@ export const chargeTime = defineCalculator({
       output.time === undefined
         ? {
             level: 'stop',
-            text: `Charging goes up: ${say(input.from, '%')} to ${say(input.to, '%')} is no charge.`,
+            text: words`Charging goes up: ${say(input.from, '%')} to ${say(input.to, '%')} is no charge.`,
           }
-        : { level: 'pass', text: `The charge takes ${say(output.time, 'h')}.` }
+        : { level: 'pass', text: words`The charge takes ${say(output.time, 'h')}.` }
     const breaker = (): Said => {
-      const words = `The charger draws ${amps}, ${say(share, '%', 2)} of the ${exactly(say, input.breaker, 'A')} breaker`
+      const fact = words`The charger draws ${amps}, ${say(share, '%', 2)} of the ${exactly(say, input.breaker, 'A')} breaker`
       const instead =
         output.needed === undefined
-          ? 'turn the charger down.'
-          : `it takes a ${exactly(say, output.needed, 'A')} circuit, or a charger turned down to ${say(output.continuous, 'A')}.`
-      if (share <= continuousShare * hair) return { level: 'pass', text: `${words}.` }
-      if (share > hair) return { level: 'stop', text: `${words}: ${instead}` }
+          ? words`turn the charger down.`
+          : words`it takes a ${exactly(say, output.needed, 'A')} circuit, or a charger turned down to ${say(output.continuous, 'A')}.`
+      if (share <= continuousShare * hair) return { level: 'pass', text: `${fact}.` }
+      if (share > hair) return { level: 'stop', text: `${fact}: ${instead}` }
       if (output.time === undefined)
-        return { level: 'unknown', text: `${words}; how long is not known.` }
+        return { level: 'unknown', text: words`${fact}; how long is not known.` }
       return input.sizes === 'us' && output.time >= continuousTime
-        ? { level: 'stop', text: `${words} for ${say(output.time, 'h', 2)}: ${instead}` }
-        : { level: 'watch', text: `${words}, and it is warm: ${instead}` }
+        ? { level: 'stop', text: words`${fact} for ${say(output.time, 'h', 2)}: ${instead}` }
+        : { level: 'watch', text: words`${fact}, and it is warm: ${instead}` }
     }
     const outlet = (): Said => {
       if (input.outlet === undefined)
-        return { level: 'unknown', text: 'It is not said what the vehicle is plugged into.' }
+        return { level: 'unknown', text: words`It is not said what the vehicle is plugged into.` }
       if (input.outlet === 'fixed' || input.outlet === 'rated')
-        return { level: 'pass', text: 'The connection is rated for the whole circuit.' }
+        return { level: 'pass', text: words`The connection is rated for the whole circuit.` }
       const limit = outletLimit[input.outlet]
-      const words = `A household socket carries ${say(limit, 'A', 2)} for hours; the charger draws ${amps}`
+      const fact = words`A household socket carries ${say(limit, 'A', 2)} for hours; the charger draws ${amps}`
       if (current > limit * hair)
-        return { level: 'stop', text: `${words}: it burns its contacts. Turn the charger down.` }
+        return {
+          level: 'stop',
+          text: words`${fact}: it burns its contacts. Turn the charger down.`,
+        }
       return input.outlet === 'ukEv'
-        ? { level: 'pass', text: `${words}.` }
-        : { level: 'watch', text: `${words}: it is not made for this. Feel the plug every time.` }
+        ? { level: 'pass', text: `${fact}.` }
+        : {
+            level: 'watch',
+            text: words`${fact}: it is not made for this. Feel the plug every time.`,
+          }
     }
     const lead = (): Said =>
       input.lead === undefined
-        ? { level: 'unknown', text: 'It is not said whether an extension lead is used.' }
+        ? { level: 'unknown', text: words`It is not said whether an extension lead is used.` }
         : input.lead === 'no'
-          ? { level: 'pass', text: 'There is no extension lead.' }
+          ? { level: 'pass', text: words`There is no extension lead.` }
           : {
               level: 'stop',
-              text: 'An extension lead overheats over hours, rolled up or at its joints: plug in directly.',
+              text: words`An extension lead overheats over hours, rolled up or at its joints: plug in directly.`,
             }
     const voltage = (): Said => {
       const [ends, full] = [input.chargerVoltage, input.packVoltage]
       if (ends === undefined || full === undefined)
         return {
           level: 'unknown',
-          text: 'Whether the charger is set for this pack is not known: give both full voltages.',
+          text: words`Whether the charger is set for this pack is not known: give both full voltages.`,
         }
-      const words = `The charger stops at ${say(ends, 'V', 4)}, the pack is full at ${say(full, 'V', 4)}`
+      const fact = words`The charger stops at ${say(ends, 'V', 4)}, the pack is full at ${say(full, 'V', 4)}`
       if (ends > full * above)
-        return { level: 'stop', text: `${words}: it overcharges the cells. Set it down.` }
+        return { level: 'stop', text: words`${fact}: it overcharges the cells. Set it down.` }
       return ends >= full * below
-        ? { level: 'pass', text: `${words}.` }
+        ? { level: 'pass', text: `${fact}.` }
         : {
             level: 'watch',
-            text: `${words}: it never fills and may not balance. Set for another count of cells?`,
+            text: words`${fact}: it never fills and may not balance. Set for another count of cells?`,
           }
     }
     return [
-      { check: 'span', ...span(), threshold: 'to a higher charge than from (stop)' },
+      { check: 'span', ...span(), threshold: words`to a higher charge than from (stop)` },
       {
         check: 'breaker',
         ...breaker(),
         threshold:
           input.sizes === 'us'
-            ? 'at most 80 % (stop from 3 h, watch below), 100 % (stop)'
-            : 'at most 80 % (watch), 100 % (stop)',
+            ? words`at most 80 % (stop from 3 h, watch below), 100 % (stop)`
+            : words`at most 80 % (watch), 100 % (stop)`,
       },
       {
         check: 'outlet',
         ...outlet(),
-        threshold: 'household sockets: at most 10 A for hours (stop), made for vehicles (watch)',
+        threshold: words`household sockets: at most 10 A for hours (stop), made for vehicles (watch)`,
       },
-      { check: 'lead', ...lead(), threshold: 'none (stop)' },
+      { check: 'lead', ...lead(), threshold: words`none (stop)` },
       {
         check: 'voltage',
         ...voltage(),
-        threshold: 'not above the full pack (stop), within 1 % below (watch)',
+        threshold: words`not above the full pack (stop), within 1 % below (watch)`,
       },
     ]
   },

@@ -7,6 +7,7 @@
  */
 import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Ω/V of working voltage; UN R100, 5.1.3. */
 const directLimit = 100
@@ -54,187 +55,189 @@ function twoVoltmeters(read: Readings) {
 
 export const isolationResistance = defineCalculator({
   id: 'isolation-resistance',
-  title: 'Isolation resistance',
+  title: words`Isolation resistance`,
   phase: 'traction',
-  purpose:
-    'Works out the resistance between the traction circuit and the chassis, by two voltmeter readings and a known resistor or by an insulation tester, and holds it against the limit per volt.',
+  purpose: words`Works out the resistance between the traction circuit and the chassis, by two voltmeter readings and a known resistor or by an insulation tester, and holds it against the limit per volt.`,
   inputs: {
     maximumVoltage: {
       type: 'number',
-      label: 'Highest working voltage',
+      label: words`Highest working voltage`,
       symbol: 'U_max',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [20, 1000],
       usual: [60, 900],
-      help: 'Pack fully charged, on regeneration.',
+      help: words`Pack fully charged, on regeneration.`,
     },
     bus: {
       type: 'choice',
-      label: 'Circuit',
-      help: 'With an AC motor on an inverter the two are joined.',
-      options: { dc: 'direct current only', combined: 'direct and alternating current joined' },
+      label: words`Circuit`,
+      help: words`With an AC motor on an inverter the two are joined.`,
+      options: {
+        dc: words`direct current only`,
+        combined: words`direct and alternating current joined`,
+      },
     },
     contactors: {
       type: 'choice',
-      label: 'Contactors during the test',
-      help: 'Open contactors leave most of the circuit out.',
-      options: { closed: 'closed', open: 'open' },
+      label: words`Contactors during the test`,
+      help: words`Open contactors leave most of the circuit out.`,
+      options: { closed: words`closed`, open: words`open` },
       optional: true,
     },
     condition: {
       type: 'choice',
-      label: 'Condition',
-      help: 'A dry reading says nothing of a wet road.',
+      label: words`Condition`,
+      help: words`A dry reading says nothing of a wet road.`,
       options: {
-        'new-dry': 'new build, dry',
-        'used-dry': 'in use, dry',
-        wet: 'wet, or after rain',
+        'new-dry': words`new build, dry`,
+        'used-dry': words`in use, dry`,
+        wet: words`wet, or after rain`,
       },
       optional: true,
     },
     packVoltage: {
       type: 'number',
-      label: 'Pack voltage at the test',
+      label: words`Pack voltage at the test`,
       symbol: 'U_b',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [20, 1000],
       usual: [60, 900],
-      help: 'Between the two poles, just before the other readings.',
+      help: words`Between the two poles, just before the other readings.`,
       optional: true,
     },
     negative: {
       type: 'number',
-      label: 'Negative pole to chassis',
+      label: words`Negative pole to chassis`,
       symbol: 'U_1',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [0.001, 1000],
       usual: [1, 900],
-      help: 'If the meter shows nothing, enter its smallest step.',
+      help: words`If the meter shows nothing, enter its smallest step.`,
       optional: true,
     },
     positive: {
       type: 'number',
-      label: 'Positive pole to chassis',
+      label: words`Positive pole to chassis`,
       symbol: 'U_2',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [0.001, 1000],
       usual: [1, 900],
-      help: 'If the meter shows nothing, enter its smallest step.',
+      help: words`If the meter shows nothing, enter its smallest step.`,
       optional: true,
     },
     withResistor: {
       type: 'number',
-      label: 'Higher reading again, with the resistor across it',
+      label: words`Higher reading again, with the resistor across it`,
       symbol: 'U′',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [0.001, 1000],
       usual: [0.1, 500],
-      help: 'The known resistor between chassis and the pole that read higher.',
+      help: words`The known resistor between chassis and the pole that read higher.`,
       optional: true,
     },
     resistor: {
       type: 'number',
-      label: 'Known resistor',
+      label: words`Known resistor`,
       symbol: 'R_0',
       of: 'resistance',
       units: ['kΩ', 'kΩ'],
       hard: [0.1, 2000],
       usual: [5, 500],
-      help: 'From 100 to 500 Ω for each volt of the pack.',
+      help: words`From 100 to 500 Ω for each volt of the pack.`,
       choice: true,
       optional: true,
     },
     resistorPower: {
       type: 'number',
-      label: 'Resistor power rating',
+      label: words`Resistor power rating`,
       symbol: 'P_0',
       of: 'power',
       units: ['W', 'W'],
       hard: [0.05, 1000],
       usual: [0.25, 50],
-      help: 'From its sheet.',
+      help: words`From its sheet.`,
       optional: true,
     },
     resistorVoltage: {
       type: 'number',
-      label: 'Resistor voltage rating',
+      label: words`Resistor voltage rating`,
       symbol: 'U_0',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [10, 10000],
       usual: [200, 2000],
-      help: 'From its sheet; a small film resistor is often for 250 V only.',
+      help: words`From its sheet; a small film resistor is often for 250 V only.`,
       optional: true,
     },
     meter: {
       type: 'number',
-      label: 'Voltmeter resistance',
+      label: words`Voltmeter resistance`,
       symbol: 'R_m',
       of: 'resistance',
       units: ['MΩ', 'MΩ'],
       hard: [0.01, 100000],
       usual: [1, 1000],
-      help: 'From its manual.',
-      assume: { value: 10, because: 'usual for a digital multimeter' },
+      help: words`From its manual.`,
+      assume: { value: 10, because: words`usual for a digital multimeter` },
     },
     testerReading: {
       type: 'number',
-      label: 'Insulation tester reading',
+      label: words`Insulation tester reading`,
       symbol: 'R_t',
       of: 'resistance',
       units: ['MΩ', 'MΩ'],
       hard: [0.0001, 1000000],
       usual: [0.01, 10000],
-      help: 'The lower of the two poles against chassis.',
+      help: words`The lower of the two poles against chassis.`,
       optional: true,
     },
     testerVoltage: {
       type: 'number',
-      label: 'Insulation tester voltage',
+      label: words`Insulation tester voltage`,
       symbol: 'U_t',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [10, 10000],
       usual: [250, 1000],
-      help: 'Not below the highest pack voltage.',
+      help: words`Not below the highest pack voltage.`,
       optional: true,
     },
   },
   outputs: {
     resistance: {
       type: 'number',
-      label: 'Isolation resistance',
+      label: words`Isolation resistance`,
       symbol: 'R_i',
       of: 'resistance',
       units: ['kΩ', 'kΩ'],
     },
     perVolt: {
       type: 'number',
-      label: 'Per volt',
+      label: words`Per volt`,
       symbol: 'R_i/U_max',
       of: 'resistancePerVolt',
       units: ['Ω/V', 'Ω/V'],
     },
     leakage: {
       type: 'number',
-      label: 'Leak at the highest voltage',
+      label: words`Leak at the highest voltage`,
       symbol: 'I_leak',
       of: 'current',
       units: ['mA', 'mA'],
     },
     resistorHeat: {
       type: 'number',
-      label: 'Most the known resistor may take',
+      label: words`Most the known resistor may take`,
       symbol: 'P',
       of: 'power',
       units: ['W', 'W'],
     },
-    method: { type: 'text', label: 'Method' },
+    method: { type: 'text', label: words`Method` },
   },
   formula: [
     "R_i = R_0\\,U_b\\left(\\frac{1}{U'} - \\frac{1}{U}\\right)",
@@ -242,25 +245,29 @@ export const isolationResistance = defineCalculator({
     'I_\\text{leak} = U_\\text{max}/R_i',
   ],
   validity: [
-    'The method gives the smaller of the leaks of the two poles; the meter’s own resistance cancels when the same meter reads both times.',
-    'With readings by both methods the lower result counts.',
-    'A rule of 29 mA allows only 34 Ω for each volt, whatever the voltage: keeping it does not make up for the limit per volt.',
-    'Wait until the readings stand still: filter capacitors to chassis charge slowly.',
+    words`The method gives the smaller of the leaks of the two poles; the meter’s own resistance cancels when the same meter reads both times.`,
+    words`With readings by both methods the lower result counts.`,
+    words`A rule of 29 mA allows only 34 Ω for each volt, whatever the voltage: keeping it does not make up for the limit per volt.`,
+    words`Wait until the readings stand still: filter capacitors to chassis charge slowly.`,
   ],
   checks: {
-    isolation: { title: 'Isolation per volt', basis: 'published: UN R100, 5.1.3', never: true },
+    isolation: {
+      title: words`Isolation per volt`,
+      basis: 'published: UN R100, 5.1.3',
+      never: true,
+    },
     coverage: {
-      title: 'Whole circuit connected',
+      title: words`Whole circuit connected`,
       basis: 'published: UN R100 (02 series), annex 4A',
     },
-    readings: { title: 'Readings agree', basis: 'common practice' },
+    readings: { title: words`Readings agree`, basis: 'common practice' },
     resistor: {
-      title: 'Known resistor',
+      title: words`Known resistor`,
       basis: 'published: UN R100 (02 series), annex 4A; common practice',
     },
-    meter: { title: 'Voltmeter', basis: 'published: UN R100 (02 series), annex 4A' },
-    tester: { title: 'Insulation tester voltage', basis: 'common practice' },
-    newBuild: { title: 'Level of a new build', basis: 'common practice' },
+    meter: { title: words`Voltmeter`, basis: 'published: UN R100 (02 series), annex 4A' },
+    tester: { title: words`Insulation tester voltage`, basis: 'common practice' },
+    newBuild: { title: words`Level of a new build`, basis: 'common practice' },
   },
   hazards: [
     'high-voltage',
@@ -297,8 +304,8 @@ export const isolationResistance = defineCalculator({
         resistance === undefined
           ? undefined
           : resistance === found
-            ? 'two voltmeter readings and a known resistor'
-            : 'insulation tester',
+            ? words`two voltmeter readings and a known resistor`
+            : words`insulation tester`,
     }
   },
   findings(input, output, say) {
@@ -306,7 +313,8 @@ export const isolationResistance = defineCalculator({
     const volts = twoVoltmeters(input)
     const tester = input.testerReading !== undefined
     const worst = Math.max(input.maximumVoltage, input.packVoltage ?? input.maximumVoltage)
-    const byTester = output.method === 'insulation tester'
+    const found = volts?.agrees ? volts.smaller : undefined
+    const byTester = output.resistance !== undefined && output.resistance !== found
     const lowTester = byTester && (input.testerVoltage === undefined || input.testerVoltage < worst)
 
     const isolation = (): Said => {
@@ -315,68 +323,71 @@ export const isolationResistance = defineCalculator({
       if (volts?.agrees === false && volts.smaller !== undefined && volts.smaller < limit * worst)
         return {
           level: 'stop',
-          text: `The readings do not agree, but they give only ${say(volts.smaller, 'kΩ')}, ${say(volts.smaller / worst, 'Ω/V')}: do not power the circuit. Measure again.`,
+          text: words`The readings do not agree, but they give only ${say(volts.smaller, 'kΩ')}, ${say(volts.smaller / worst, 'Ω/V')}: do not power the circuit. Measure again.`,
         }
       if (perVolt === undefined)
         return {
           level: 'unknown',
-          text: 'There is no isolation reading that can be used: take the three voltmeter readings, or use an insulation tester.',
+          text: words`There is no isolation reading that can be used: take the three voltmeter readings, or use an insulation tester.`,
         }
-      const words = `Isolation is ${say(output.resistance, 'kΩ')}, ${say(perVolt, 'Ω/V')}`
+      const fact = words`Isolation is ${say(output.resistance, 'kΩ')}, ${say(perVolt, 'Ω/V')}`
       if (perVolt < limit)
         return {
           level: 'stop',
-          text: `${words}, below the ${say(limit, 'Ω/V')} for this circuit: do not power it. Part the circuit and find the leak.`,
+          text: words`${fact}, below the ${say(limit, 'Ω/V')} for this circuit: do not power it. Part the circuit and find the leak.`,
         }
       if (input.contactors !== 'closed')
         return {
           level: 'unknown',
-          text: `${words}, but not the whole circuit is known to have been connected: measure with the contactors closed.`,
+          text: words`${fact}, but not the whole circuit is known to have been connected: measure with the contactors closed.`,
         }
       if (lowTester)
         return {
           level: 'unknown',
-          text: `${words}, but the test voltage is not known to reach the pack’s ${say(worst, 'V')}: measure at a higher one.`,
+          text: words`${fact}, but the test voltage is not known to reach the pack’s ${say(worst, 'V')}: measure at a higher one.`,
         }
       return perVolt < combinedLimit
         ? {
             level: 'watch',
-            text: `${words}: enough for a direct-current circuit, too little once it is joined to alternating current. Find what leaks.`,
+            text: words`${fact}: enough for a direct-current circuit, too little once it is joined to alternating current. Find what leaks.`,
           }
-        : { level: 'pass', text: `${words}.` }
+        : { level: 'pass', text: `${fact}.` }
     }
     const coverage = (): Said =>
       input.contactors === 'closed'
-        ? { level: 'pass', text: 'The contactors were closed, so the whole circuit was measured.' }
+        ? {
+            level: 'pass',
+            text: words`The contactors were closed, so the whole circuit was measured.`,
+          }
         : {
             level: 'unknown',
             text:
               input.contactors === 'open'
-                ? 'The contactors were open: what lies beyond them was not measured. Repeat with them closed.'
-                : 'It is not said whether the contactors were closed.',
+                ? words`The contactors were open: what lies beyond them was not measured. Repeat with them closed.`
+                : words`It is not said whether the contactors were closed.`,
           }
     const readings = (): Said => {
       if (volts === undefined)
         return tester
           ? {
               level: 'pass',
-              text: 'The voltmeter method was not used; the tester reading stands alone.',
+              text: words`The voltmeter method was not used; the tester reading stands alone.`,
             }
           : {
               level: 'unknown',
-              text: 'The voltmeter method needs the pack voltage, both poles to chassis, the resistor and the reading with it.',
+              text: words`The voltmeter method needs the pack voltage, both poles to chassis, the resistor and the reading with it.`,
             }
       if (volts.agrees)
         return {
           level: 'pass',
-          text: `The lower pole should read ${say(volts.expected, 'V')} by the other readings, and does within ${say(agreement * (input.packVoltage ?? 0), 'V', 2)}.`,
+          text: words`The lower pole should read ${say(volts.expected, 'V')} by the other readings, and does within ${say(agreement * (input.packVoltage ?? 0), 'V', 2)}.`,
         }
       return {
         level: 'unknown',
         text:
           volts.expected === undefined
-            ? 'The readings contradict each other: with the resistor the voltage must fall, and each pole must read less than the pack. Measure again.'
-            : `By the other readings the lower pole should read ${say(volts.expected, 'V')}; it reads ${say(
+            ? words`The readings contradict each other: with the resistor the voltage must fall, and each pole must read less than the pack. Measure again.`
+            : words`By the other readings the lower pole should read ${say(volts.expected, 'V')}; it reads ${say(
                 Math.min(input.negative ?? 0, input.positive ?? 0),
                 'V',
               )}. Wait until they stand still and measure again.`,
@@ -385,77 +396,77 @@ export const isolationResistance = defineCalculator({
     const resistor = (): Said => {
       if (input.resistor === undefined)
         return tester
-          ? { level: 'pass', text: 'No resistor was used.' }
-          : { level: 'unknown', text: 'The known resistor is not given.' }
+          ? { level: 'pass', text: words`No resistor was used.` }
+          : { level: 'unknown', text: words`The known resistor is not given.` }
       const perVolt = input.resistor / worst
       const heat = output.resistorHeat ?? 0
       if (perVolt < directLimit * (1 - 1e-9))
         return {
           level: 'stop',
-          text: `The resistor is only ${say(perVolt, 'Ω/V', 2)} and may take ${say(heat, 'W')}: it makes the fault it looks for. Use at least ${say(directLimit * worst, 'kΩ')}.`,
+          text: words`The resistor is only ${say(perVolt, 'Ω/V', 2)} and may take ${say(heat, 'W')}: it makes the fault it looks for. Use at least ${say(directLimit * worst, 'kΩ')}.`,
         }
       if (input.resistorPower === undefined || input.resistorVoltage === undefined)
         return {
           level: 'unknown',
-          text: `If the other pole leaks hard the resistor takes ${say(heat, 'W')} at ${say(worst, 'V')}: look up its power and voltage ratings.`,
+          text: words`If the other pole leaks hard the resistor takes ${say(heat, 'W')} at ${say(worst, 'V')}: look up its power and voltage ratings.`,
         }
       const share = Math.max(heat / input.resistorPower, worst / input.resistorVoltage)
-      const words = `The resistor may take ${say(heat, 'W')} of its ${say(input.resistorPower, 'W', 2)} and ${say(worst, 'V')} of its ${say(input.resistorVoltage, 'V')}`
-      if (share > 1) return { level: 'stop', text: `${words}: use one rated for it.` }
+      const fact = words`The resistor may take ${say(heat, 'W')} of its ${say(input.resistorPower, 'W', 2)} and ${say(worst, 'V')} of its ${say(input.resistorVoltage, 'V')}`
+      if (share > 1) return { level: 'stop', text: words`${fact}: use one rated for it.` }
       return heat > resistorShare * input.resistorPower
-        ? { level: 'watch', text: `${words}: it gets hot; connect it only while you read.` }
-        : { level: 'pass', text: `${words}.` }
+        ? { level: 'watch', text: words`${fact}: it gets hot; connect it only while you read.` }
+        : { level: 'pass', text: `${fact}.` }
     }
     const meter = (): Said => {
       if (volts === undefined && tester)
-        return { level: 'pass', text: 'No voltmeter reading is used.' }
+        return { level: 'pass', text: words`No voltmeter reading is used.` }
       return input.meter >= leastMeter
-        ? { level: 'pass', text: `The meter has ${say(input.meter, 'MΩ', 2)}.` }
+        ? { level: 'pass', text: words`The meter has ${say(input.meter, 'MΩ', 2)}.` }
         : {
             level: 'watch',
-            text: `The meter has only ${say(input.meter, 'MΩ', 2)}: it cancels only if the same meter reads each time. Use a digital one.`,
+            text: words`The meter has only ${say(input.meter, 'MΩ', 2)}: it cancels only if the same meter reads each time. Use a digital one.`,
           }
     }
     const testerSaid = (): Said => {
       if (!tester)
         return volts === undefined
-          ? { level: 'unknown', text: 'Neither method has a reading.' }
+          ? { level: 'unknown', text: words`Neither method has a reading.` }
           : {
               level: 'pass',
-              text: 'No tester was used; the voltmeter method works at the pack’s own voltage.',
+              text: words`No tester was used; the voltmeter method works at the pack’s own voltage.`,
             }
       if (input.testerVoltage === undefined)
-        return { level: 'unknown', text: 'The tester’s voltage is not given.' }
+        return { level: 'unknown', text: words`The tester’s voltage is not given.` }
       return input.testerVoltage >= worst
         ? {
             level: 'pass',
-            text: `The tester’s ${say(input.testerVoltage, 'V')} is not below the pack.`,
+            text: words`The tester’s ${say(input.testerVoltage, 'V')} is not below the pack.`,
           }
         : {
             level: 'unknown',
-            text: `The tester’s ${say(input.testerVoltage, 'V')} is below the pack’s ${say(worst, 'V')}: insulation may hold there and fail in use.`,
+            text: words`The tester’s ${say(input.testerVoltage, 'V')} is below the pack’s ${say(worst, 'V')}: insulation may hold there and fail in use.`,
           }
     }
     const fresh = (): Said => {
       if (output.resistance === undefined)
-        return { level: 'unknown', text: 'There is no reading to judge.' }
-      const words = `It reads ${say(output.resistance, 'MΩ')}`
+        return { level: 'unknown', text: words`There is no reading to judge.` }
+      const fact = words`It reads ${say(output.resistance, 'MΩ')}`
       if (input.condition === undefined)
         return {
           level: 'unknown',
-          text: `${words}; it is not said whether dry or wet, new or in use.`,
+          text: words`${fact}; it is not said whether dry or wet, new or in use.`,
         }
       if (input.condition === 'new-dry' && output.resistance < newBuild)
         return {
           level: 'watch',
-          text: `${words}: a new dry build has more than 1 MΩ. Something already leaks; find it now.`,
+          text: words`${fact}: a new dry build has more than 1 MΩ. Something already leaks; find it now.`,
         }
       return {
         level: 'pass',
         text:
           input.condition === 'wet'
-            ? `${words} wet; compare with the dry reading.`
-            : `${words} dry; repeat it after rain.`,
+            ? words`${fact} wet; compare with the dry reading.`
+            : words`${fact} dry; repeat it after rain.`,
       }
     }
     return [
@@ -464,29 +475,31 @@ export const isolationResistance = defineCalculator({
         ...isolation(),
         threshold:
           input.bus === 'combined'
-            ? 'at least 500 Ω/V, direct and alternating current joined (stop)'
-            : 'at least 500 Ω/V (watch), 100 Ω/V, direct current only (stop)',
+            ? words`at least 500 Ω/V, direct and alternating current joined (stop)`
+            : words`at least 500 Ω/V (watch), 100 Ω/V, direct current only (stop)`,
       },
-      { check: 'coverage', ...coverage(), threshold: 'contactors closed (else cannot tell)' },
+      { check: 'coverage', ...coverage(), threshold: words`contactors closed (else cannot tell)` },
       {
         check: 'readings',
         ...readings(),
-        threshold:
-          'lower pole within 5 % of the pack voltage of what the others give (else cannot tell)',
+        threshold: words`lower pole within 5 % of the pack voltage of what the others give (else cannot tell)`,
       },
       {
         check: 'resistor',
         ...resistor(),
-        threshold:
-          'at least 100 Ω/V (stop), at most half its power (watch), all of its power and voltage (stop)',
+        threshold: words`at least 100 Ω/V (stop), at most half its power (watch), all of its power and voltage (stop)`,
       },
-      { check: 'meter', ...meter(), threshold: 'at least 10 MΩ (watch)' },
+      { check: 'meter', ...meter(), threshold: words`at least 10 MΩ (watch)` },
       {
         check: 'tester',
         ...testerSaid(),
-        threshold: 'not below the highest pack voltage (else cannot tell)',
+        threshold: words`not below the highest pack voltage (else cannot tell)`,
       },
-      { check: 'newBuild', ...fresh(), threshold: 'more than 1 MΩ on a new dry build (watch)' },
+      {
+        check: 'newBuild',
+        ...fresh(),
+        threshold: words`more than 1 MΩ on a new dry build (watch)`,
+      },
     ]
   },
   working(input, output, say) {
@@ -506,7 +519,7 @@ export const isolationResistance = defineCalculator({
         `R_i / U_max = ${say(output.resistance, 'kΩ')} / ${say(worst, 'V')} = ${say(output.perVolt, 'Ω/V')}`,
         `I = U_max / R_i = ${say(output.leakage, 'mA')}`,
       )
-    return lines.length > 0 ? lines : ['No reading to work with.']
+    return lines.length > 0 ? lines : [words`No reading to work with.`]
   },
   examples: [
     {

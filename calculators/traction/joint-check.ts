@@ -7,6 +7,7 @@
  */
 import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Ω; common practice. */
 const ohmWatch = 1e-4
@@ -32,155 +33,154 @@ function median(values: readonly number[]): number | undefined {
 
 export const jointCheck = defineCalculator({
   id: 'joint-check',
-  title: 'Joint resistance and hot spots',
+  title: words`Joint resistance and hot spots`,
   phase: 'traction',
-  purpose:
-    'Turns millivolts across bolted joints into milliohms, finds the one that is unlike the rest, and says how hot it gets at the peak.',
+  purpose: words`Turns millivolts across bolted joints into milliohms, finds the one that is unlike the rest, and says how hot it gets at the peak.`,
   inputs: {
     joints: {
       type: 'list',
-      label: 'Joints',
-      row: 'joint',
-      help: 'Alike: the same lug, bolt and terminal.',
+      label: words`Joints`,
+      row: words`joint`,
+      help: words`Alike: the same lug, bolt and terminal.`,
       rows: [1, 200],
       fields: {
-        name: { type: 'text', label: 'Joint', help: 'Between which cells.' },
+        name: { type: 'text', label: words`Joint`, help: words`Between which cells.` },
         drop: {
           type: 'number',
-          label: 'Drop',
+          label: words`Drop`,
           symbol: 'ΔU',
           of: 'voltage',
           units: ['mV', 'mV'],
           hard: [0, 500],
           usual: [0.5, 100],
-          help: 'Terminal to lug, not bolt to bolt, with the current flowing.',
+          help: words`Terminal to lug, not bolt to bolt, with the current flowing.`,
         },
         current: {
           type: 'number',
-          label: 'At',
+          label: words`At`,
           symbol: 'I',
           of: 'current',
           units: ['A', 'A'],
           hard: [1, 2000],
           usual: [10, 600],
-          help: 'Through this joint at that moment.',
+          help: words`Through this joint at that moment.`,
         },
         temperature: {
           type: 'number',
-          label: 'Temperature',
+          label: words`Temperature`,
           symbol: 'T',
           of: 'temperature',
           units: ['°C', '°F'],
           hard: [-40, 200],
           usual: [0, 90],
-          help: 'After ten minutes of that current.',
+          help: words`After ten minutes of that current.`,
           optional: true,
         },
       },
     },
     air: {
       type: 'number',
-      label: 'Air in the box',
+      label: words`Air in the box`,
       symbol: 'T_air',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-40, 80],
       usual: [0, 45],
-      help: 'For the rise at the peak.',
+      help: words`For the rise at the peak.`,
       optional: true,
     },
     peak: {
       type: 'number',
-      label: 'Peak current',
+      label: words`Peak current`,
       symbol: 'I_peak',
       of: 'current',
       units: ['A', 'A'],
       hard: [1, 10000],
       usual: [50, 1500],
-      help: 'The most the drive takes.',
+      help: words`The most the drive takes.`,
     },
   },
   outputs: {
-    worst: { type: 'text', label: 'Worst joint' },
+    worst: { type: 'text', label: words`Worst joint` },
     highest: {
       type: 'number',
-      label: 'Its resistance',
+      label: words`Its resistance`,
       symbol: 'R_max',
       of: 'resistance',
       units: ['mΩ', 'mΩ'],
     },
     middle: {
       type: 'number',
-      label: 'Median of all',
+      label: words`Median of all`,
       symbol: 'R_med',
       of: 'resistance',
       units: ['mΩ', 'mΩ'],
     },
     ratio: {
       type: 'number',
-      label: 'Worst over median',
+      label: words`Worst over median`,
       symbol: 'R_max/R_med',
       of: 'number',
       units: ['', ''],
     },
     heat: {
       type: 'number',
-      label: 'Its heat at the peak',
+      label: words`Its heat at the peak`,
       symbol: 'Q_peak',
       of: 'power',
       units: ['W', 'W'],
     },
-    hottest: { type: 'text', label: 'Hottest joint' },
+    hottest: { type: 'text', label: words`Hottest joint` },
     hotter: {
       type: 'number',
-      label: 'Over the median of all',
+      label: words`Over the median of all`,
       symbol: 'ΔT_like',
       of: 'temperatureDifference',
       units: ['K', 'Δ°F'],
     },
     rise: {
       type: 'number',
-      label: 'Its rise over the air, held at the peak',
+      label: words`Its rise over the air, held at the peak`,
       symbol: 'ΔT_peak',
       of: 'temperatureDifference',
       units: ['K', 'Δ°F'],
     },
     total: {
       type: 'number',
-      label: 'All joints together',
+      label: words`All joints together`,
       symbol: 'ΣR',
       of: 'resistance',
       units: ['mΩ', 'mΩ'],
     },
     list: {
       type: 'table',
-      label: 'Joints',
+      label: words`Joints`,
       columns: {
-        name: { type: 'text', label: 'Joint' },
+        name: { type: 'text', label: words`Joint` },
         resistance: {
           type: 'number',
-          label: 'Resistance',
+          label: words`Resistance`,
           symbol: 'R',
           of: 'resistance',
           units: ['mΩ', 'mΩ'],
         },
         over: {
           type: 'number',
-          label: 'Over median',
+          label: words`Over median`,
           symbol: 'R/R_med',
           of: 'number',
           units: ['', ''],
         },
         heatAtPeak: {
           type: 'number',
-          label: 'Heat at the peak',
+          label: words`Heat at the peak`,
           symbol: 'Q',
           of: 'power',
           units: ['W', 'W'],
         },
         hotter: {
           type: 'number',
-          label: 'Over median temperature',
+          label: words`Over median temperature`,
           symbol: 'ΔT',
           of: 'temperatureDifference',
           units: ['K', 'Δ°F'],
@@ -193,18 +193,18 @@ export const jointCheck = defineCalculator({
     '\\Delta T_\\text{peak} = (T - T_\\text{air})\\,(I_\\text{peak}/I)^2',
   ],
   validity: [
-    'The rise at the peak is that of a peak held until nothing warms further: a short one stays below.',
-    'The limits are for a bolted joint of a traction cell; small screw terminals have their own.',
-    'A shiny lug reads cold under an infrared thermometer: put tape or matt paint on it.',
+    words`The rise at the peak is that of a peak held until nothing warms further: a short one stays below.`,
+    words`The limits are for a bolted joint of a traction cell; small screw terminals have their own.`,
+    words`A shiny lug reads cold under an infrared thermometer: put tape or matt paint on it.`,
   ],
   checks: {
-    resistance: { title: 'Resistance', basis: 'common practice' },
-    spread: { title: 'Unlike the rest', basis: 'common practice' },
+    resistance: { title: words`Resistance`, basis: 'common practice' },
+    spread: { title: words`Unlike the rest`, basis: 'common practice' },
     hot: {
-      title: 'Hotter than the rest',
+      title: words`Hotter than the rest`,
       basis: 'published: ANSI/NETA MTS, table 100.18, for 15 K; common practice for 5 K',
     },
-    readable: { title: 'Enough current to read', basis: 'common practice' },
+    readable: { title: words`Enough current to read`, basis: 'common practice' },
   },
   hazards: ['arc-and-short', 'high-voltage', 'wiring-fire'],
   sources: [
@@ -260,93 +260,97 @@ export const jointCheck = defineCalculator({
   findings(input, output, say) {
     type Said = Pick<Finding, 'level' | 'text'>
     const { highest = Infinity } = output
-    const cure = 'take it apart, clean, put it together to the sheet’s torque, and measure again'
+    const cure = words`take it apart, clean, put it together to the sheet’s torque, and measure again`
     const name = `“${output.worst ?? ''}”`
     const resistance = (): Said => {
-      const words = `${name} has ${say(highest, 'mΩ')} and makes ${say(output.heat, 'W')} at the peak`
-      if (highest <= ohmWatch * hair) return { level: 'pass', text: `${words}.` }
+      const fact = words`${name} has ${say(highest, 'mΩ')} and makes ${say(output.heat, 'W')} at the peak`
+      if (highest <= ohmWatch * hair) return { level: 'pass', text: `${fact}.` }
       return highest <= ohmStop * hair
-        ? { level: 'watch', text: `${words}: ${cure}.` }
-        : { level: 'stop', text: `${words}: do not drive; ${cure}.` }
+        ? { level: 'watch', text: `${fact}: ${cure}.` }
+        : { level: 'stop', text: words`${fact}: do not drive; ${cure}.` }
     }
     const spread = (): Said => {
       if (output.ratio === undefined)
         return {
           level: 'unknown',
-          text: 'There is no median to hold the joints against: measure three or more alike, with more current.',
+          text: words`There is no median to hold the joints against: measure three or more alike, with more current.`,
         }
-      const words = `${name} has ${say(output.ratio, '', 3)} times the median of ${say(output.middle, 'mΩ')}`
-      if (output.ratio <= spreadWatch * hair) return { level: 'pass', text: `${words}.` }
+      const fact = words`${name} has ${say(output.ratio, '', 3)} times the median of ${say(output.middle, 'mΩ')}`
+      if (output.ratio <= spreadWatch * hair) return { level: 'pass', text: `${fact}.` }
       return output.ratio <= spreadStop * hair
-        ? { level: 'watch', text: `${words}: ${cure}.` }
-        : { level: 'stop', text: `${words}: something is wrong with it; ${cure}.` }
+        ? { level: 'watch', text: `${fact}: ${cure}.` }
+        : { level: 'stop', text: words`${fact}: something is wrong with it; ${cure}.` }
     }
     const hot = (): Said => {
       if (output.hotter === undefined)
         return {
           level: 'unknown',
-          text: 'Fewer than three joints have a temperature: take them after ten minutes of current.',
+          text: words`Fewer than three joints have a temperature: take them after ten minutes of current.`,
         }
-      const later =
+      const hottest = `“${output.hottest ?? ''}”`
+      const fact =
         output.rise === undefined
-          ? ''
-          : `; held at the peak it would be ${say(output.rise, 'K')} over the air`
-      const words = `“${output.hottest ?? ''}” is ${say(output.hotter, 'K')} over the median of all${later}`
-      if (output.hotter <= hotWatch * hair) return { level: 'pass', text: `${words}.` }
+          ? words`${hottest} is ${say(output.hotter, 'K')} over the median of all`
+          : words`${hottest} is ${say(output.hotter, 'K')} over the median of all; held at the peak it would be ${say(output.rise, 'K')} over the air`
+      if (output.hotter <= hotWatch * hair) return { level: 'pass', text: `${fact}.` }
       return output.hotter <= hotStop * hair
-        ? { level: 'watch', text: `${words}: ${cure}.` }
-        : { level: 'stop', text: `${words}: do not drive; ${cure}.` }
+        ? { level: 'watch', text: `${fact}: ${cure}.` }
+        : { level: 'stop', text: words`${fact}: do not drive; ${cure}.` }
     }
     const enoughCurrent = (): Said => {
       const drop = median(input.joints.map((joint) => joint.drop)) ?? NaN
-      const words = `The middle joint dropped ${say(drop, 'mV')}`
+      const fact = words`The middle joint dropped ${say(drop, 'mV')}`
       return drop >= readable / hair
-        ? { level: 'pass', text: `${words}.` }
+        ? { level: 'pass', text: `${fact}.` }
         : {
             level: 'watch',
-            text: `${words}: too little for a common meter. Measure with more current.`,
+            text: words`${fact}: too little for a common meter. Measure with more current.`,
           }
     }
     return [
       {
         check: 'resistance',
         ...resistance(),
-        threshold: 'at most 0.1 mΩ (watch), 0.3 mΩ (stop)',
+        threshold: words`at most 0.1 mΩ (watch), 0.3 mΩ (stop)`,
       },
       {
         check: 'spread',
         ...spread(),
-        threshold: 'at most 1.3 times the median (watch), twice (stop)',
+        threshold: words`at most 1.3 times the median (watch), twice (stop)`,
       },
       {
         check: 'hot',
         ...hot(),
-        threshold: `at most ${say(hotWatch, 'K', 1)} over the median (watch), ${say(hotStop, 'K', 2)} (stop)`,
+        threshold: words`at most ${say(hotWatch, 'K', 1)} over the median (watch), ${say(hotStop, 'K', 2)} (stop)`,
       },
-      { check: 'readable', ...enoughCurrent(), threshold: 'at least 1 mV in the middle (watch)' },
+      {
+        check: 'readable',
+        ...enoughCurrent(),
+        threshold: words`at least 1 mV in the middle (watch)`,
+      },
     ]
   },
   working(input, output, say) {
     const worst = input.joints.find(({ name }) => name === output.worst)
     return [
       `R = ΔU / I: ${say(worst?.drop, 'mV')} / ${say(worst?.current, 'A')} = ${say(output.highest, 'mΩ')} (“${output.worst ?? ''}”)`,
-      `median ${say(output.middle, 'mΩ')}; worst over median ${say(output.ratio, '')}`,
+      words`median ${say(output.middle, 'mΩ')}; worst over median ${say(output.ratio, '')}`,
       `Q_peak = I_peak² R = (${say(input.peak, 'A')})² × ${say(output.highest, 'mΩ')} = ${say(output.heat, 'W')}`,
     ]
   },
   plot(_input, output) {
     return {
-      title: 'Joints',
+      title: words`Joints`,
       x: {
-        label: 'Joint, in the order of the list',
+        label: words`Joint, in the order of the list`,
         of: 'number',
         units: ['', ''],
         fromZero: true,
       },
-      y: { label: 'Resistance', of: 'resistance', units: ['mΩ', 'mΩ'], fromZero: true },
+      y: { label: words`Resistance`, of: 'resistance', units: ['mΩ', 'mΩ'], fromZero: true },
       series: [
         {
-          name: 'joints',
+          name: words`joints`,
           line: 'none',
           points: output.list.map(({ resistance }, i) => [i + 1, resistance] as const),
         },
@@ -359,12 +363,12 @@ export const jointCheck = defineCalculator({
               {
                 x: 0,
                 y: output.middle * spreadWatch,
-                label: '1.3 times the median',
+                label: words`1.3 times the median`,
                 kind: 'limit-y',
               } as const,
             ]),
       ],
-      caption: 'Good joints lie in one row; the one that stands out is loose or dirty.',
+      caption: words`Good joints lie in one row; the one that stands out is loose or dirty.`,
     }
   },
   examples: [

@@ -14,6 +14,7 @@ import { logLog } from '../log-log.ts'
 import { tractionFuseRatings } from '../tables/traction-fuse-ratings.ts'
 import { flexiblePerMetre, heated } from '../wire.ts'
 import { heeding, wrongWay } from '../wrong-way.ts'
+import { words } from '../../src/words/words.ts'
 
 /** RMS current of the drive over the fuse rating; common practice. */
 const loadWatch = 0.7
@@ -54,334 +55,333 @@ const least = (...values: readonly (number | undefined)[]): number | undefined =
 
 export const mainFuse = defineCalculator({
   id: 'main-fuse',
-  title: 'Main fuse, cable and contactor',
+  title: words`Main fuse, cable and contactor`,
   phase: 'traction',
-  purpose:
-    'Works out what a short circuit drives at the pack terminals and at the far end of the cable, and holds fuse, cable and contactor against it and against the drive.',
+  purpose: words`Works out what a short circuit drives at the pack terminals and at the far end of the cable, and holds fuse, cable and contactor against it and against the drive.`,
   inputs: {
     voltage: {
       type: 'number',
-      label: 'Highest pack voltage',
+      label: words`Highest pack voltage`,
       symbol: 'U_max',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [2, 1000],
       usual: [24, 900],
-      help: 'Fully charged, regenerating.',
+      help: words`Fully charged, regenerating.`,
     },
     lowVoltage: {
       type: 'number',
-      label: 'Lowest pack voltage',
+      label: words`Lowest pack voltage`,
       symbol: 'U_min',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [1, 1000],
       usual: [18, 800],
-      help: 'Nearly empty.',
+      help: words`Nearly empty.`,
       optional: true,
     },
     series: cellsInSeries,
     parallel: cellsInParallel,
     cellResistance: {
       type: 'number',
-      label: 'Lowest cell resistance',
+      label: words`Lowest cell resistance`,
       symbol: 'r_min',
       of: 'resistance',
       units: ['mΩ', 'mΩ'],
       hard: [0.01, 500],
       usual: [0.1, 5],
-      help: 'New and warm.',
+      help: words`New and warm.`,
     },
     coldResistance: {
       type: 'number',
-      label: 'Highest cell resistance',
+      label: words`Highest cell resistance`,
       symbol: 'r_max',
       of: 'resistance',
       units: ['mΩ', 'mΩ'],
       hard: [0.01, 5000],
       usual: [0.2, 20],
-      help: 'Old and cold.',
+      help: words`Old and cold.`,
       optional: true,
     },
     links: {
       type: 'number',
-      label: 'Links and joints in the pack',
+      label: words`Links and joints in the pack`,
       symbol: 'R_links',
       of: 'resistance',
       units: ['mΩ', 'mΩ'],
       hard: [0, 500],
       usual: [0, 20],
-      help: 'Up to the terminals.',
-      assume: { value: 0, because: 'gives the higher current' },
+      help: words`Up to the terminals.`,
+      assume: { value: 0, because: words`gives the higher current` },
     },
     cable: {
       type: 'number',
-      label: 'Traction cable',
+      label: words`Traction cable`,
       symbol: 'A',
       of: 'wireArea',
       units: ['mm²', 'AWG'],
       hard: [1, 300],
       usual: [16, 150],
-      help: 'The thinnest behind the fuse.',
+      help: words`The thinnest behind the fuse.`,
       choice: true,
       optional: true,
     },
     length: {
       type: 'number',
-      label: 'Cable length, out and back',
+      label: words`Cable length, out and back`,
       symbol: 'L',
       of: 'length',
       units: ['m', 'ft'],
       hard: [0, 60],
       usual: [1, 20],
-      help: 'Of the longest loop.',
+      help: words`Of the longest loop.`,
       optional: true,
     },
     rest: {
       type: 'number',
-      label: 'Fuse, contactors and joints outside',
+      label: words`Fuse, contactors and joints outside`,
       symbol: 'R_rest',
       of: 'resistance',
       units: ['mΩ', 'mΩ'],
       hard: [0, 100],
       usual: [0.2, 5],
-      help: 'For a far short.',
-      assume: { value: 1, because: 'fuse, two contactors, lugs' },
+      help: words`For a far short.`,
+      assume: { value: 1, because: words`fuse, two contactors, lugs` },
     },
     inductance: {
       type: 'number',
-      label: 'Loop inductance',
+      label: words`Loop inductance`,
       symbol: 'L_loop',
       of: 'inductance',
       units: ['µH', 'µH'],
       hard: [0.05, 100000],
       usual: [1, 50],
-      help: 'About 1 µH a metre, cables side by side.',
+      help: words`About 1 µH a metre, cables side by side.`,
       optional: true,
     },
     insulation: {
       type: 'choice',
-      label: 'Cable insulation',
-      help: 'Sets how hot a short may make it.',
-      options: { pvc: 'PVC, 70 °C', crosslinked: 'cross-linked, 90 °C or more' },
+      label: words`Cable insulation`,
+      help: words`Sets how hot a short may make it.`,
+      options: { pvc: words`PVC, 70 °C`, crosslinked: words`cross-linked, 90 °C or more` },
       choice: true,
-      assume: { value: 'pvc', because: 'the lower of the two' },
+      assume: { value: 'pvc', because: words`the lower of the two` },
     },
     cableRating: {
       type: 'number',
-      label: 'Cable carries',
+      label: words`Cable carries`,
       symbol: 'I_cable',
       of: 'current',
       units: ['A', 'A'],
       hard: [1, 2000],
       usual: [50, 500],
-      help: 'Continuous, as laid, from its sheet.',
+      help: words`Continuous, as laid, from its sheet.`,
       optional: true,
     },
     partRating: {
       type: 'number',
-      label: 'Weakest other part carries',
+      label: words`Weakest other part carries`,
       symbol: 'I_part',
       of: 'current',
       units: ['A', 'A'],
       hard: [1, 2000],
       usual: [50, 600],
-      help: 'Continuous: contactor, plug, links.',
+      help: words`Continuous: contactor, plug, links.`,
       optional: true,
     },
     running: {
       type: 'number',
-      label: 'RMS current of the drive',
+      label: words`RMS current of the drive`,
       symbol: 'I_rms',
       of: 'current',
       units: ['A', 'A'],
       hard: [1, 2000],
       usual: [20, 600],
-      help: 'Over the hardest half hour.',
+      help: words`Over the hardest half hour.`,
     },
     peak: {
       type: 'number',
-      label: 'Peak current',
+      label: words`Peak current`,
       symbol: 'I_peak',
       of: 'current',
       units: ['A', 'A'],
       hard: [1, 5000],
       usual: [50, 1500],
-      help: 'The controller’s battery current limit.',
+      help: words`The controller’s battery current limit.`,
     },
     peakTime: {
       type: 'number',
-      label: 'Peak lasts',
+      label: words`Peak lasts`,
       symbol: 't_peak',
       of: 'time',
       units: ['s', 's'],
       hard: [0.01, 3600],
       usual: [1, 120],
-      help: 'The longest in use.',
-      assume: { value: 30, because: 'one long overtaking or hill' },
+      help: words`The longest in use.`,
+      assume: { value: 30, because: words`one long overtaking or hill` },
     },
     fuse: {
       type: 'number',
-      label: 'Fuse rating',
+      label: words`Fuse rating`,
       symbol: 'I_fuse',
       of: 'current',
       units: ['A', 'A'],
       hard: [1, 2000],
       usual: [30, 800],
-      help: 'On its body.',
+      help: words`On its body.`,
       choice: true,
     },
     fuseVoltage: {
       type: 'number',
-      label: 'Fuse voltage, DC',
+      label: words`Fuse voltage, DC`,
       symbol: 'U_fuse',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [1, 2000],
       usual: [58, 1000],
-      help: 'The DC figure.',
+      help: words`The DC figure.`,
       optional: true,
     },
     current: {
       type: 'choice',
-      label: 'Fuse and contactor rated for',
-      help: 'AC figures do not count.',
+      label: words`Fuse and contactor rated for`,
+      help: words`AC figures do not count.`,
       options: {
-        dc: 'DC, both of them',
-        ac: 'AC only, one or both',
-        unknown: 'not known yet',
+        dc: words`DC, both of them`,
+        ac: words`AC only, one or both`,
+        unknown: words`not known yet`,
       },
       choice: true,
       optional: true,
     },
     interrupt: {
       type: 'number',
-      label: 'Fuse breaks up to',
+      label: words`Fuse breaks up to`,
       symbol: 'I_1',
       of: 'current',
       units: ['kA', 'kA'],
       hard: [0.1, 300],
       usual: [1, 100],
-      help: 'Interrupting rating at its DC voltage.',
+      help: words`Interrupting rating at its DC voltage.`,
       optional: true,
     },
     minimumBreaking: {
       type: 'number',
-      label: 'Fuse breaks from',
+      label: words`Fuse breaks from`,
       symbol: 'I_3',
       of: 'current',
       units: ['A', 'A'],
       hard: [1, 20000],
       usual: [100, 5000],
-      help: 'Minimum breaking current; below it the fuse arcs on.',
+      help: words`Minimum breaking current; below it the fuse arcs on.`,
       optional: true,
     },
     fuseConstant: {
       type: 'number',
-      label: 'Fuse tested at L/R',
+      label: words`Fuse tested at L/R`,
       symbol: 'τ_fuse',
       of: 'time',
       units: ['ms', 'ms'],
       hard: [0.1, 100],
       usual: [1, 25],
-      help: 'Beside the DC voltage on its sheet.',
+      help: words`Beside the DC voltage on its sheet.`,
       optional: true,
     },
     clearing: {
       type: 'number',
-      label: 'Fuse clearing integral',
+      label: words`Fuse clearing integral`,
       symbol: 'I²t',
       of: 'meltingIntegral',
       units: ['A²s', 'A²s'],
       hard: [10, 1e9],
       usual: [5000, 5e6],
-      help: 'Total, melting and arcing, at pack voltage.',
+      help: words`Total, melting and arcing, at pack voltage.`,
       optional: true,
     },
     meltAtPeak: {
       type: 'number',
-      label: 'Fuse melts, in the peak’s time, at',
+      label: words`Fuse melts, in the peak’s time, at`,
       symbol: 'I_melt,peak',
       of: 'current',
       units: ['A', 'A'],
       hard: [1, 20000],
       usual: [100, 5000],
-      help: 'Off its curve; or give the curve.',
+      help: words`Off its curve; or give the curve.`,
       optional: true,
     },
     curve: {
       type: 'list',
-      label: 'Melting curve',
-      row: 'point',
-      help: 'Points off the sheet.',
+      label: words`Melting curve`,
+      row: words`point`,
+      help: words`Points off the sheet.`,
       rows: [2, 30],
       fields: {
         current: {
           type: 'number',
-          label: 'Current',
+          label: words`Current`,
           symbol: 'I',
           of: 'current',
           units: ['A', 'A'],
           hard: [1, 200000],
           usual: [50, 20000],
-          help: 'Read off it.',
+          help: words`Read off it.`,
         },
         time: {
           type: 'number',
-          label: 'Time',
+          label: words`Time`,
           symbol: 't',
           of: 'time',
           units: ['s', 's'],
           hard: [0.0001, 100000],
           usual: [0.001, 1000],
-          help: 'Read off it.',
+          help: words`Read off it.`,
         },
       },
       optional: true,
     },
     place: {
       type: 'choice',
-      label: 'Fuse sits',
-      help: 'Along the cable.',
+      label: words`Fuse sits`,
+      help: words`Along the cable.`,
       options: {
-        terminal: 'at the pack terminal',
-        middle: 'in the middle of the pack',
-        far: 'at the controller',
+        terminal: words`at the pack terminal`,
+        middle: words`in the middle of the pack`,
+        far: words`at the controller`,
       },
       choice: true,
       optional: true,
     },
     contactorVoltage: {
       type: 'number',
-      label: 'Contactor voltage, DC',
+      label: words`Contactor voltage, DC`,
       symbol: 'U_contactor',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [1, 2000],
       usual: [48, 1000],
-      help: 'At which it breaks.',
+      help: words`At which it breaks.`,
       optional: true,
     },
     contactorBreak: {
       type: 'number',
-      label: 'Contactor breaks',
+      label: words`Contactor breaks`,
       symbol: 'I_break',
       of: 'current',
       units: ['A', 'A'],
       hard: [1, 20000],
       usual: [100, 3000],
-      help: 'At pack voltage; not what it carries.',
+      help: words`At pack voltage; not what it carries.`,
       optional: true,
     },
     polarised: {
       type: 'choice',
-      label: 'Contactor polarity',
-      help: 'Some break in one direction only.',
+      label: words`Contactor polarity`,
+      help: words`Some break in one direction only.`,
       options: {
-        no: 'breaks both ways',
-        yes: 'polarised, current one way only',
-        regenerates: 'polarised, and the drive regenerates',
-        allowed: 'polarised, regenerating allowed by its maker',
+        no: words`breaks both ways`,
+        yes: words`polarised, current one way only`,
+        regenerates: words`polarised, and the drive regenerates`,
+        allowed: words`polarised, regenerating allowed by its maker`,
       },
       choice: true,
       optional: true,
@@ -390,85 +390,85 @@ export const mainFuse = defineCalculator({
   outputs: {
     prospective: {
       type: 'number',
-      label: 'Short circuit at the pack terminals',
+      label: words`Short circuit at the pack terminals`,
       symbol: 'I_sc',
       of: 'current',
       units: ['kA', 'kA'],
     },
     packResistance: {
       type: 'number',
-      label: 'Lowest pack resistance',
+      label: words`Lowest pack resistance`,
       symbol: 'R_pack',
       of: 'resistance',
       units: ['mΩ', 'mΩ'],
     },
     interruptInHand: {
       type: 'number',
-      label: 'Breaking rating in hand',
+      label: words`Breaking rating in hand`,
       symbol: 'ΔI_1',
       of: 'current',
       units: ['kA', 'kA'],
     },
     weakest: {
       type: 'number',
-      label: 'Least far short circuit',
+      label: words`Least far short circuit`,
       symbol: 'I_sc,min',
       of: 'current',
       units: ['A', 'A'],
     },
     weakestTime: {
       type: 'number',
-      label: 'Fuse melts on it in',
+      label: words`Fuse melts on it in`,
       symbol: 't_min',
       of: 'time',
       units: ['s', 's'],
     },
-    clears: { type: 'text', label: 'Who clears the least short' },
+    clears: { type: 'text', label: words`Who clears the least short` },
     timeConstant: {
       type: 'number',
-      label: 'Longest L/R',
+      label: words`Longest L/R`,
       symbol: 'τ',
       of: 'time',
       units: ['ms', 'ms'],
     },
     coldConstant: {
       type: 'number',
-      label: 'L/R at the least short',
+      label: words`L/R at the least short`,
       symbol: 'τ_min',
       of: 'time',
       units: ['ms', 'ms'],
     },
     loading: {
       type: 'number',
-      label: 'RMS current of fuse rating',
+      label: words`RMS current of fuse rating`,
       symbol: 'I_rms/I_fuse',
       of: 'fraction',
       units: ['%', '%'],
     },
     runningInHand: {
       type: 'number',
-      label: 'RMS current in hand',
+      label: words`RMS current in hand`,
       symbol: 'ΔI',
       of: 'current',
       units: ['A', 'A'],
     },
     melt: {
       type: 'number',
-      label: 'Melts in the peak’s time at',
+      label: words`Melts in the peak’s time at`,
       symbol: 'I_melt',
       of: 'current',
       units: ['A', 'A'],
     },
     peakShare: {
       type: 'number',
-      label: 'Peak of melting current',
+      label: words`Peak of melting current`,
       symbol: 'I_peak/I_melt',
       of: 'fraction',
       units: ['%', '%'],
     },
     smallest: {
       type: 'number',
-      label: 'Smallest fuse for the drive',
+      label: words`Smallest fuse for the drive`,
       symbol: 'I_fuse,min',
       of: 'current',
       units: ['A', 'A'],
@@ -476,7 +476,7 @@ export const mainFuse = defineCalculator({
     },
     largest: {
       type: 'number',
-      label: 'Largest fuse for cable and parts',
+      label: words`Largest fuse for cable and parts`,
       symbol: 'I_fuse,max',
       of: 'current',
       units: ['A', 'A'],
@@ -484,14 +484,14 @@ export const mainFuse = defineCalculator({
     },
     letThrough: {
       type: 'number',
-      label: 'Most the fuse lets through',
+      label: words`Most the fuse lets through`,
       symbol: 'Q_fuse',
       of: 'meltingIntegral',
       units: ['A²s', 'A²s'],
     },
     cableStands: {
       type: 'number',
-      label: 'Cable stands',
+      label: words`Cable stands`,
       symbol: 'k²A²',
       of: 'meltingIntegral',
       units: ['A²s', 'A²s'],
@@ -503,51 +503,51 @@ export const mainFuse = defineCalculator({
     '\\tau = L_\\text{loop}/R \\quad I^2 t \\le k^2 A^2',
   ],
   validity: [
-    'Cells are taken as a voltage behind a plain resistance; real cells give somewhat more in the first milliseconds and less after.',
-    'A capacitor bank in the controller adds to a short between pack and controller and is not counted.',
-    'Strings in parallel with a fuse each: give one string for its fuse, all of them for the main one.',
-    'The heat a cable stands holds for shorts up to 5 s; slower ones are covered by the fuse being no larger than the cable’s rating.',
-    'The longest L/R is taken with the lowest pack resistance and the cable cold, the other at the least short.',
+    words`Cells are taken as a voltage behind a plain resistance; real cells give somewhat more in the first milliseconds and less after.`,
+    words`A capacitor bank in the controller adds to a short between pack and controller and is not counted.`,
+    words`Strings in parallel with a fuse each: give one string for its fuse, all of them for the main one.`,
+    words`The heat a cable stands holds for shorts up to 5 s; slower ones are covered by the fuse being no larger than the cable’s rating.`,
+    words`The longest L/R is taken with the lowest pack resistance and the cable cold, the other at the least short.`,
   ],
   checks: {
     voltage: {
-      title: 'Fuse voltage',
+      title: words`Fuse voltage`,
       basis: 'published: Formula SAE rules, EV.6.6.2 a',
       never: true,
     },
     direct: {
-      title: 'Rated for DC',
+      title: words`Rated for DC`,
       basis: 'published: Formula SAE rules, EV.6.6.2 a',
       never: true,
     },
     interrupt: {
-      title: 'Short circuit at the terminals',
+      title: words`Short circuit at the terminals`,
       basis: 'published: Formula SAE rules, EV.6.6.2 c',
       never: true,
     },
     contactorVoltage: {
-      title: 'Contactor voltage',
+      title: words`Contactor voltage`,
       basis: 'the contactor’s own sheet',
       never: true,
     },
     protects: {
-      title: 'Fuse protects cable and parts',
+      title: words`Fuse protects cable and parts`,
       basis: 'published: Formula SAE rules, EV.6.6.2 b',
     },
-    loading: { title: 'Drive on the fuse', basis: 'common practice' },
+    loading: { title: words`Drive on the fuse`, basis: 'common practice' },
     peak: {
-      title: 'Peaks on the fuse',
+      title: words`Peaks on the fuse`,
       basis: 'published: battery engineering note, 50 % of the melting curve; 80 % common practice',
     },
-    weakest: { title: 'Least short circuit', basis: 'the fuse’s own sheet' },
-    constant: { title: 'Inductance of the loop', basis: 'the fuse’s own sheet' },
+    weakest: { title: words`Least short circuit`, basis: 'the fuse’s own sheet' },
+    constant: { title: words`Inductance of the loop`, basis: 'the fuse’s own sheet' },
     cable: {
-      title: 'Cable through the short',
+      title: words`Cable through the short`,
       basis: 'published: IEC 60364-4-43, table 43A, k values',
     },
-    contactor: { title: 'Contactor breaks what the fuse leaves', basis: 'common practice' },
-    polarity: { title: 'Contactor polarity', basis: 'the contactor’s own sheet' },
-    place: { title: 'Place of the fuse', basis: 'common practice' },
+    contactor: { title: words`Contactor breaks what the fuse leaves`, basis: 'common practice' },
+    polarity: { title: words`Contactor polarity`, basis: 'the contactor’s own sheet' },
+    place: { title: words`Place of the fuse`, basis: 'common practice' },
   },
   hazards: ['arc-and-short', 'wiring-fire', 'cell-fire'],
   sources: [
@@ -608,10 +608,10 @@ export const mainFuse = defineCalculator({
         weakest === undefined || input.minimumBreaking === undefined
           ? undefined
           : weakest >= input.minimumBreaking
-            ? 'the fuse'
+            ? words`the fuse`
             : (input.contactorBreak ?? -Infinity) >= input.minimumBreaking
-              ? 'the contactor, if it is told to open'
-              : 'nobody for certain',
+              ? words`the contactor, if it is told to open`
+              : words`nobody for certain`,
       timeConstant: constant(lowLoop),
       coldConstant: constant(highLoop),
       loading: input.running / input.fuse,
@@ -638,57 +638,55 @@ export const mainFuse = defineCalculator({
     const volts = (value: number | undefined) => say(value, 'V', 4)
     const rating = exactly(say, input.fuse, 'A')
 
-    const voltage = (part: string, rated: number | undefined): Said => {
-      if (rated === undefined)
-        return { level: 'unknown', text: `The ${part}’s DC voltage is not known.` }
-      const words = `The ${part} is for ${volts(rated)} DC, the pack reaches ${volts(input.voltage)}`
+    const voltage = (rated: number | undefined, unknown: string, fact: string): Said => {
+      if (rated === undefined) return { level: 'unknown', text: unknown }
       return rated >= input.voltage
-        ? { level: 'pass', text: `${words}.` }
-        : { level: 'stop', text: `${words}: it arcs on. Fit one for more.` }
+        ? { level: 'pass', text: `${fact}.` }
+        : { level: 'stop', text: words`${fact}: it arcs on. Fit one for more.` }
     }
-    const enough = `at least ${volts(input.voltage)} DC (stop)`
+    const enough = words`at least ${volts(input.voltage)} DC (stop)`
     const window = wrongWay(
       say,
       'V',
-      ['lowest pack voltage', input.lowVoltage],
-      ['highest', input.voltage],
+      [words`lowest pack voltage`, input.lowVoltage],
+      [words`highest`, input.voltage],
     )
     const cells = wrongWay(
       say,
       'mΩ',
-      ['lowest cell resistance', input.cellResistance],
-      ['highest', input.coldResistance],
+      [words`lowest cell resistance`, input.cellResistance],
+      [words`highest`, input.coldResistance],
     )
     const currents = wrongWay(
       say,
       'A',
-      ['RMS current of the drive', input.running],
-      ['peak current', input.peak],
+      [words`RMS current of the drive`, input.running],
+      [words`peak current`, input.peak],
     )
     const breaking = wrongWay(
       say,
       'kA',
-      ['current the fuse breaks from', input.minimumBreaking],
-      ['current it breaks up to', input.interrupt],
+      [words`current the fuse breaks from`, input.minimumBreaking],
+      [words`current it breaks up to`, input.interrupt],
     )
     const direct = (): Said =>
       input.current === 'dc'
-        ? { level: 'pass', text: 'Fuse and contactor have DC ratings.' }
+        ? { level: 'pass', text: words`Fuse and contactor have DC ratings.` }
         : input.current === 'ac'
           ? {
               level: 'stop',
-              text: 'A part rated for AC only cannot put out a DC arc: change it.',
+              text: words`A part rated for AC only cannot put out a DC arc: change it.`,
             }
-          : { level: 'unknown', text: 'Whether both have DC ratings is not known.' }
+          : { level: 'unknown', text: words`Whether both have DC ratings is not known.` }
     const interrupt = (): Said => {
-      const words = `A short at the terminals drives ${say(prospective, 'kA')}`
+      const fact = words`A short at the terminals drives ${say(prospective, 'kA')}`
       if (input.interrupt === undefined)
-        return { level: 'unknown', text: `${words}; what the fuse can break is not known.` }
+        return { level: 'unknown', text: words`${fact}; what the fuse can break is not known.` }
       return input.interrupt > prospective
-        ? { level: 'pass', text: `${words}; the fuse breaks ${say(input.interrupt, 'kA')}.` }
+        ? { level: 'pass', text: words`${fact}; the fuse breaks ${say(input.interrupt, 'kA')}.` }
         : {
             level: 'stop',
-            text: `${words}, and the fuse breaks only ${say(input.interrupt, 'kA')}: it bursts. Fit one that breaks more.`,
+            text: words`${fact}, and the fuse breaks only ${say(input.interrupt, 'kA')}: it bursts. Fit one that breaks more.`,
           }
     }
     const protects = (): Said => {
@@ -697,66 +695,69 @@ export const mainFuse = defineCalculator({
       if (known.some((value) => value * (1 + 1e-9) < input.fuse))
         return {
           level: 'stop',
-          text: `The ${rating} fuse is larger than the ${say(carries, 'A')} that cable or parts carry: ${
+          text: words`The ${rating} fuse is larger than the ${say(carries, 'A')} that cable or parts carry: ${
             output.largest === undefined
-              ? 'take a smaller fuse or thicker cable.'
-              : `at most ${exactly(say, output.largest, 'A')}, or thicker cable.`
+              ? words`take a smaller fuse or thicker cable.`
+              : words`at most ${exactly(say, output.largest, 'A')}, or thicker cable.`
           }`,
         }
       return known.length < 2
-        ? { level: 'unknown', text: 'What cable and parts carry is not all known.' }
+        ? { level: 'unknown', text: words`What cable and parts carry is not all known.` }
         : {
             level: 'pass',
-            text: `The ${rating} fuse is no larger than the ${say(carries, 'A')} that cable and parts carry.`,
+            text: words`The ${rating} fuse is no larger than the ${say(carries, 'A')} that cable and parts carry.`,
           }
     }
     const loading = (): Said => {
-      const words = `The drive takes ${say(share, '%', 2)} of the fuse`
-      if (share <= loadWatch) return { level: 'pass', text: `${words}.` }
+      const fact = words`The drive takes ${say(share, '%', 2)} of the fuse`
+      if (share <= loadWatch) return { level: 'pass', text: `${fact}.` }
       const instead =
         output.smallest === undefined
-          ? 'take a larger one.'
-          : `${exactly(say, output.smallest, 'A')} would do, with cable for it.`
+          ? words`take a larger one.`
+          : words`${exactly(say, output.smallest, 'A')} would do, with cable for it.`
       return share <= loadStop
-        ? { level: 'watch', text: `${words} and ages it: ${instead}` }
-        : { level: 'stop', text: `${words}: it opens on the road. ${instead}` }
+        ? { level: 'watch', text: words`${fact} and ages it: ${instead}` }
+        : { level: 'stop', text: words`${fact}: it opens on the road. ${instead}` }
     }
     const peak = (): Said => {
-      const event = `the peak of ${say(input.peak, 'A')} for ${say(input.peakTime, 's', 2)}`
+      const [current, time] = [say(input.peak, 'A'), say(input.peakTime, 's', 2)]
       if (output.peakShare === undefined)
         return {
           level: 'unknown',
-          text: `Read off the fuse’s curve what melts it in the time of ${event}.`,
+          text: words`Read off the fuse’s curve what melts it in the time of the peak of ${current} for ${time}.`,
         }
-      const words = `On ${event} the fuse is at ${say(output.peakShare, '%', 2)} of what melts it`
-      if (output.peakShare <= peakWatch) return { level: 'pass', text: `${words}.` }
+      const fact = words`On the peak of ${current} for ${time} the fuse is at ${say(output.peakShare, '%', 2)} of what melts it`
+      if (output.peakShare <= peakWatch) return { level: 'pass', text: `${fact}.` }
       return output.peakShare <= peakStop
-        ? { level: 'watch', text: `${words}: repeated, that wears it out.` }
-        : { level: 'stop', text: `${words}: it may open. Lower the limit or take a slower fuse.` }
+        ? { level: 'watch', text: words`${fact}: repeated, that wears it out.` }
+        : {
+            level: 'stop',
+            text: words`${fact}: it may open. Lower the limit or take a slower fuse.`,
+          }
     }
     const weakest = (): Said => {
       if (output.weakest === undefined)
         return {
           level: 'unknown',
-          text: 'Not known: give lowest voltage, highest cell resistance, cable, length.',
+          text: words`Not known: give lowest voltage, highest cell resistance, cable, length.`,
         }
-      const words = `An empty, cold pack drives only ${say(output.weakest, 'A')} at the far end`
+      const fact = words`An empty, cold pack drives only ${say(output.weakest, 'A')} at the far end`
       if (input.minimumBreaking === undefined)
         return {
           level: 'unknown',
-          text: `${words}; what the fuse breaks from is not known.`,
+          text: words`${fact}; what the fuse breaks from is not known.`,
         }
       const from = say(input.minimumBreaking, 'A')
       if (output.weakest >= input.minimumBreaking)
-        return { level: 'pass', text: `${words}; the fuse breaks from ${from}.` }
+        return { level: 'pass', text: words`${fact}; the fuse breaks from ${from}.` }
       return (input.contactorBreak ?? -Infinity) >= input.minimumBreaking
         ? {
             level: 'watch',
-            text: `${words}, less than the ${from} the fuse needs: a current limit must open the contactor.`,
+            text: words`${fact}, less than the ${from} the fuse needs: a current limit must open the contactor.`,
           }
         : {
             level: 'stop',
-            text: `${words}, less than the ${from} the fuse needs, and no contactor is known to break that.`,
+            text: words`${fact}, less than the ${from} the fuse needs, and no contactor is known to break that.`,
           }
     }
     const constant = (): Said => {
@@ -764,115 +765,130 @@ export const mainFuse = defineCalculator({
       if (longest === undefined || input.fuseConstant === undefined)
         return {
           level: 'unknown',
-          text: 'Not known: give inductance, cable, length and the fuse’s L/R.',
+          text: words`Not known: give inductance, cable, length and the fuse’s L/R.`,
         }
-      const words = `L/R is ${say(longest, 'ms', 2)}, the fuse was tested at ${say(input.fuseConstant, 'ms', 2)}`
+      const fact = words`L/R is ${say(longest, 'ms', 2)}, the fuse was tested at ${say(input.fuseConstant, 'ms', 2)}`
       return longest <= input.fuseConstant
-        ? { level: 'pass', text: `${words}.` }
-        : { level: 'stop', text: `${words}: lay both cables together, or ask its maker.` }
+        ? { level: 'pass', text: `${fact}.` }
+        : { level: 'stop', text: words`${fact}: lay both cables together, or ask its maker.` }
     }
     const cable = (): Said => {
       const [through, stands] = [output.letThrough, output.cableStands]
-      const words = `The fuse lets ${say(through, 'A²s')} through, the cable stands ${say(stands, 'A²s')}`
+      const fact = words`The fuse lets ${say(through, 'A²s')} through, the cable stands ${say(stands, 'A²s')}`
       if (through !== undefined && stands !== undefined && through > stands)
-        return { level: 'stop', text: `${words}: take thicker cable or a faster fuse.` }
+        return { level: 'stop', text: words`${fact}: take thicker cable or a faster fuse.` }
       return through === undefined || stands === undefined || output.weakestTime === undefined
         ? {
             level: 'unknown',
-            text: 'Not known: give clearing integral, curve out to the least short, and cable.',
+            text: words`Not known: give clearing integral, curve out to the least short, and cable.`,
           }
-        : { level: 'pass', text: `${words}.` }
+        : { level: 'pass', text: `${fact}.` }
     }
     const contactor = (): Said => {
       const breaks = input.contactorBreak
       if (breaks === undefined)
-        return { level: 'unknown', text: 'What the contactor breaks is not known.' }
-      const words = `The contactor breaks ${say(breaks, 'A')}`
+        return { level: 'unknown', text: words`What the contactor breaks is not known.` }
+      const fact = words`The contactor breaks ${say(breaks, 'A')}`
       if (breaks < input.peak)
         return {
           level: 'stop',
-          text: `${words}, less than the peak of ${say(input.peak, 'A')}: it welds or burns. Fit a larger one.`,
+          text: words`${fact}, less than the peak of ${say(input.peak, 'A')}: it welds or burns. Fit a larger one.`,
         }
       if (input.minimumBreaking === undefined)
         return {
           level: 'unknown',
-          text: `${words}; the fuse’s minimum is not known.`,
+          text: words`${fact}; the fuse’s minimum is not known.`,
         }
       return breaks >= input.minimumBreaking
         ? {
             level: 'pass',
-            text: `${words}, and the fuse takes over from ${say(input.minimumBreaking, 'A')}.`,
+            text: words`${fact}, and the fuse takes over from ${say(input.minimumBreaking, 'A')}.`,
           }
         : {
             level: 'watch',
-            text: `${words}, but the fuse only breaks from ${say(input.minimumBreaking, 'A')}: between the two nobody does.`,
+            text: words`${fact}, but the fuse only breaks from ${say(input.minimumBreaking, 'A')}: between the two nobody does.`,
           }
     }
     const polarity = (): Said => {
       if (input.polarised === undefined)
-        return { level: 'unknown', text: 'It is not said whether the contactor is polarised.' }
+        return { level: 'unknown', text: words`It is not said whether the contactor is polarised.` }
       return input.polarised === 'regenerates'
         ? {
             level: 'watch',
-            text: 'A polarised contactor may not open while regenerating: ask its maker or change it.',
+            text: words`A polarised contactor may not open while regenerating: ask its maker or change it.`,
           }
-        : { level: 'pass', text: 'The contactor breaks whichever way the current goes.' }
+        : { level: 'pass', text: words`The contactor breaks whichever way the current goes.` }
     }
     const place = (): Said =>
       input.place === undefined
-        ? { level: 'unknown', text: 'It is not said where the fuse sits.' }
+        ? { level: 'unknown', text: words`It is not said where the fuse sits.` }
         : input.place === 'far'
           ? {
               level: 'stop',
-              text: 'The cable before the fuse is unprotected: put it at the pack.',
+              text: words`The cable before the fuse is unprotected: put it at the pack.`,
             }
-          : { level: 'pass', text: 'The fuse sits at its source.' }
+          : { level: 'pass', text: words`The fuse sits at its source.` }
     return [
       {
         check: 'voltage',
-        ...heeding(voltage('fuse', input.fuseVoltage), window),
+        ...heeding(
+          voltage(
+            input.fuseVoltage,
+            words`The fuse’s DC voltage is not known.`,
+            words`The fuse is for ${volts(input.fuseVoltage)} DC, the pack reaches ${volts(input.voltage)}`,
+          ),
+          window,
+        ),
         threshold: enough,
       },
-      { check: 'direct', ...direct(), threshold: 'DC ratings on both (stop)' },
+      { check: 'direct', ...direct(), threshold: words`DC ratings on both (stop)` },
       {
         check: 'interrupt',
         ...heeding(interrupt(), cells),
-        threshold: `more than ${say(prospective, 'kA')} (stop)`,
+        threshold: words`more than ${say(prospective, 'kA')} (stop)`,
       },
       {
         check: 'contactorVoltage',
-        ...voltage('contactor', input.contactorVoltage),
+        ...voltage(
+          input.contactorVoltage,
+          words`The contactor’s DC voltage is not known.`,
+          words`The contactor is for ${volts(input.contactorVoltage)} DC, the pack reaches ${volts(input.voltage)}`,
+        ),
         threshold: enough,
       },
       {
         check: 'protects',
         ...protects(),
-        threshold: 'fuse at most what cable and every part carry (stop)',
+        threshold: words`fuse at most what cable and every part carry (stop)`,
       },
-      { check: 'loading', ...loading(), threshold: 'at most 70 % (watch), 85 % (stop)' },
+      { check: 'loading', ...loading(), threshold: words`at most 70 % (watch), 85 % (stop)` },
       {
         check: 'peak',
         ...heeding(peak(), currents),
-        threshold: 'at most 50 % (watch), 80 % (stop)',
+        threshold: words`at most 50 % (watch), 80 % (stop)`,
       },
       {
         check: 'weakest',
         ...heeding(weakest(), window, cells, breaking),
-        threshold: 'at least the fuse’s minimum (stop; watch with a contactor)',
+        threshold: words`at least the fuse’s minimum (stop; watch with a contactor)`,
       },
-      { check: 'constant', ...constant(), threshold: 'at most what the fuse was tested at (stop)' },
-      { check: 'cable', ...cable(), threshold: 'at most k²A² of the cable (stop)' },
+      {
+        check: 'constant',
+        ...constant(),
+        threshold: words`at most what the fuse was tested at (stop)`,
+      },
+      { check: 'cable', ...cable(), threshold: words`at most k²A² of the cable (stop)` },
       {
         check: 'contactor',
         ...contactor(),
-        threshold: 'at least the fuse’s minimum (watch), the peak (stop)',
+        threshold: words`at least the fuse’s minimum (watch), the peak (stop)`,
       },
       {
         check: 'polarity',
         ...polarity(),
-        threshold: 'both ways if the drive regenerates (watch)',
+        threshold: words`both ways if the drive regenerates (watch)`,
       },
-      { check: 'place', ...place(), threshold: 'at the source (stop)' },
+      { check: 'place', ...place(), threshold: words`at the source (stop)` },
     ]
   },
   working(input, output, say) {
@@ -904,17 +920,17 @@ export const mainFuse = defineCalculator({
     const curve = meltCurve(input.curve) ?? []
     const cable = output.cableStands
     return {
-      title: 'Fuse, cable and drive',
-      x: { label: 'Current', of: 'current', units: ['A', 'A'], scale: 'log' },
-      y: { label: 'Time', of: 'time', units: ['s', 's'], scale: 'log' },
+      title: words`Fuse, cable and drive`,
+      x: { label: words`Current`, of: 'current', units: ['A', 'A'], scale: 'log' },
+      y: { label: words`Time`, of: 'time', units: ['s', 's'], scale: 'log' },
       series: [
         {
-          name: 'fuse melts',
+          name: words`fuse melts`,
           line: 'solid',
           points: curve.map(({ current, time }) => [current, time] as const),
         },
         {
-          name: 'cable burns',
+          name: words`cable burns`,
           line: 'dashed',
           points:
             cable === undefined
@@ -923,22 +939,22 @@ export const mainFuse = defineCalculator({
         },
       ],
       marks: [
-        { x: input.peak, y: input.peakTime, label: 'peak', kind: 'point' },
+        { x: input.peak, y: input.peakTime, label: words`peak`, kind: 'point' },
         ...(output.prospective === undefined
           ? []
           : [
               {
                 x: output.prospective,
                 y: 1,
-                label: 'short at the terminals',
+                label: words`short at the terminals`,
                 kind: 'limit-x',
               } as const,
             ]),
         ...(output.weakest === undefined
           ? []
-          : [{ x: output.weakest, y: 1, label: 'least short', kind: 'limit-x' } as const]),
+          : [{ x: output.weakest, y: 1, label: words`least short`, kind: 'limit-x' } as const]),
       ],
-      caption: 'The peak belongs well left of the fuse’s curve, the cable’s line right of it.',
+      caption: words`The peak belongs well left of the fuse’s curve, the cable’s line right of it.`,
     }
   },
   examples: [
@@ -1078,7 +1094,7 @@ export const mainFuse = defineCalculator({
         cableStands: '100200100 A²s',
         timeConstant: '0.6297 ms',
         melt: '950 A',
-        clears: 'the fuse',
+        clears: words`the fuse`,
         largest: '350 A',
       },
       findings: {
@@ -1130,7 +1146,7 @@ export const mainFuse = defineCalculator({
         contactorBreak: '500 A',
         polarised: 'regenerates',
       },
-      outputs: { clears: 'nobody for certain' },
+      outputs: { clears: words`nobody for certain` },
       findings: {
         voltage: 'stop',
         direct: 'stop',
@@ -1165,7 +1181,7 @@ export const mainFuse = defineCalculator({
         contactorBreak: '1500 A',
         polarised: 'allowed',
       },
-      outputs: { clears: 'the contactor, if it is told to open' },
+      outputs: { clears: words`the contactor, if it is told to open` },
       findings: { weakest: 'watch', loading: 'watch', contactor: 'pass', peak: 'unknown' },
     },
     {

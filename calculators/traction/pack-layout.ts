@@ -10,6 +10,7 @@ import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
 import { exactly } from '../exactly.ts'
 import { heeding, wrongWay } from '../wrong-way.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Of a part's highest voltage; common practice. */
 const headroom = 0.97
@@ -21,115 +22,114 @@ const whole = (value: number) => Math.abs(value - Math.round(value)) < 1e-6
 
 export const packLayout = defineCalculator({
   id: 'pack-layout',
-  title: 'Pack layout and voltage window',
+  title: words`Pack layout and voltage window`,
   phase: 'traction',
-  purpose:
-    'Works out voltages, energy and mass of a pack and holds its window against every part on the traction bus.',
+  purpose: words`Works out voltages, energy and mass of a pack and holds its window against every part on the traction bus.`,
   inputs: {
-    series: { ...cellsInSeries, help: 'They add their voltages.' },
-    parallel: { ...cellsInParallel, help: 'They add their ampere-hours.' },
+    series: { ...cellsInSeries, help: words`They add their voltages.` },
+    parallel: { ...cellsInParallel, help: words`They add their ampere-hours.` },
     cellMinimum: {
       type: 'number',
-      label: 'Cell voltage, lowest used',
+      label: words`Cell voltage, lowest used`,
       symbol: 'u_min',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [0.5, 4],
       usual: [1.5, 3.3],
-      help: 'Where you stop discharging; not below the sheet’s limit.',
+      help: words`Where you stop discharging; not below the sheet’s limit.`,
       choice: true,
     },
     cellNominal: {
       type: 'number',
-      label: 'Cell voltage, nominal',
+      label: words`Cell voltage, nominal`,
       symbol: 'u_nom',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [1, 4.5],
       usual: [2, 3.8],
-      help: 'From its sheet: about 3.2 V for iron phosphate, 3.65 V for nickel manganese cobalt.',
+      help: words`From its sheet: about 3.2 V for iron phosphate, 3.65 V for nickel manganese cobalt.`,
     },
     cellMaximum: {
       type: 'number',
-      label: 'Cell voltage, full',
+      label: words`Cell voltage, full`,
       symbol: 'u_max',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [1, 5],
       usual: [2.4, 4.35],
-      help: 'Where the charger stops, from its sheet.',
+      help: words`Where the charger stops, from its sheet.`,
     },
     capacity: {
       type: 'number',
-      label: 'Cell capacity',
+      label: words`Cell capacity`,
       symbol: 'q',
       of: 'charge',
       units: ['Ah', 'Ah'],
       hard: [0.5, 2000],
       usual: [2, 400],
-      help: 'Rated, new.',
+      help: words`Rated, new.`,
     },
     cellMass: {
       type: 'number',
-      label: 'Cell mass',
+      label: words`Cell mass`,
       symbol: 'm',
       of: 'mass',
       units: ['kg', 'lb'],
       hard: [0.01, 100],
       usual: [0.04, 20],
-      help: 'One cell, without links and box.',
+      help: words`One cell, without links and box.`,
     },
     usable: {
       type: 'number',
-      label: 'Usable share',
+      label: words`Usable share`,
       symbol: 'k',
       of: 'fraction',
       units: ['%', '%'],
       hard: [30, 100],
       usual: [70, 95],
-      help: 'What you plan to draw.',
+      help: words`What you plan to draw.`,
       choice: true,
-      assume: { value: 80, because: 'common practice' },
+      assume: { value: 80, because: words`common practice` },
     },
     wanted: {
       type: 'number',
-      label: 'Usable energy wanted',
+      label: words`Usable energy wanted`,
       symbol: 'E_want',
       of: 'energy',
       units: ['kWh', 'kWh'],
       hard: [0.1, 1000],
       usual: [2, 150],
-      help: 'From range and consumption; tells how many cells in parallel it takes.',
+      help: words`From range and consumption; tells how many cells in parallel it takes.`,
       optional: true,
     },
     parts: {
       type: 'list',
-      label: 'Parts on the traction bus',
-      row: 'part',
-      help: 'Controller, charger, DC-DC converter, heater, contactors.',
+      label: words`Parts on the traction bus`,
+      row: words`part`,
+      help: words`Controller, charger, DC-DC converter, heater, contactors.`,
       rows: [1, 30],
       fields: {
-        name: { type: 'text', label: 'Part', help: 'What it is.' },
+        name: { type: 'text', label: words`Part`, help: words`What it is.` },
         least: {
           type: 'number',
-          label: 'Works from',
+          label: words`Works from`,
           symbol: 'U_low',
           of: 'voltage',
           units: ['V', 'V'],
           hard: [0, 1500],
           usual: [10, 600],
-          help: 'Where it cuts out; leave it out if it has no lower limit.',
+          help: words`Where it cuts out; leave it out if it has no lower limit.`,
           optional: true,
         },
         most: {
           type: 'number',
-          label: 'Highest voltage',
+          label: words`Highest voltage`,
           symbol: 'U_high',
           of: 'voltage',
           units: ['V', 'V'],
           hard: [1, 2000],
           usual: [24, 1000],
-          help: 'The most it may ever see, from its sheet.',
+          help: words`The most it may ever see, from its sheet.`,
         },
       },
     },
@@ -137,74 +137,86 @@ export const packLayout = defineCalculator({
   outputs: {
     lowest: {
       type: 'number',
-      label: 'Lowest voltage',
+      label: words`Lowest voltage`,
       symbol: 'U_min',
       of: 'voltage',
       units: ['V', 'V'],
     },
     nominal: {
       type: 'number',
-      label: 'Nominal voltage',
+      label: words`Nominal voltage`,
       symbol: 'U_nom',
       of: 'voltage',
       units: ['V', 'V'],
     },
     highest: {
       type: 'number',
-      label: 'Highest voltage',
+      label: words`Highest voltage`,
       symbol: 'U_max',
       of: 'voltage',
       units: ['V', 'V'],
     },
     packCapacity: {
       type: 'number',
-      label: 'Capacity',
+      label: words`Capacity`,
       symbol: 'Q',
       of: 'charge',
       units: ['Ah', 'Ah'],
     },
-    energy: { type: 'number', label: 'Energy', symbol: 'E', of: 'energy', units: ['kWh', 'kWh'] },
+    energy: {
+      type: 'number',
+      label: words`Energy`,
+      symbol: 'E',
+      of: 'energy',
+      units: ['kWh', 'kWh'],
+    },
     usableEnergy: {
       type: 'number',
-      label: 'Usable energy',
+      label: words`Usable energy`,
       symbol: 'E_use',
       of: 'energy',
       units: ['kWh', 'kWh'],
     },
     cells: {
       type: 'number',
-      label: 'Cells',
+      label: words`Cells`,
       symbol: 'N',
       of: 'number',
       units: ['', ''],
       exact: true,
     },
-    mass: { type: 'number', label: 'Mass of cells', symbol: 'M', of: 'mass', units: ['kg', 'lb'] },
+    mass: {
+      type: 'number',
+      label: words`Mass of cells`,
+      symbol: 'M',
+      of: 'mass',
+      units: ['kg', 'lb'],
+    },
     density: {
       type: 'number',
-      label: 'Energy by mass',
+      label: words`Energy by mass`,
       symbol: 'E/M',
       of: 'specificEnergy',
       units: ['Wh/kg', 'Wh/lb'],
     },
     share: {
       type: 'number',
-      label: 'Highest voltage of the tightest part',
+      label: words`Highest voltage of the tightest part`,
       symbol: 'U_max/U_high',
       of: 'fraction',
       units: ['%', '%'],
     },
     inHand: {
       type: 'number',
-      label: 'In hand there',
+      label: words`In hand there`,
       symbol: 'ΔU',
       of: 'voltage',
       units: ['V', 'V'],
     },
-    tightest: { type: 'text', label: 'Tightest part' },
+    tightest: { type: 'text', label: words`Tightest part` },
     mostSeries: {
       type: 'number',
-      label: 'Most cells in series for these parts',
+      label: words`Most cells in series for these parts`,
       symbol: 'N_s,max',
       of: 'number',
       units: ['', ''],
@@ -212,7 +224,7 @@ export const packLayout = defineCalculator({
     },
     parallelNeeded: {
       type: 'number',
-      label: 'Cells in parallel for the energy wanted',
+      label: words`Cells in parallel for the energy wanted`,
       symbol: 'N_p,want',
       of: 'number',
       units: ['', ''],
@@ -220,26 +232,26 @@ export const packLayout = defineCalculator({
     },
     windows: {
       type: 'table',
-      label: 'Parts',
+      label: words`Parts`,
       columns: {
-        name: { type: 'text', label: 'Part' },
+        name: { type: 'text', label: words`Part` },
         used: {
           type: 'number',
-          label: 'Highest, used',
+          label: words`Highest, used`,
           symbol: 'U_max/U_high',
           of: 'fraction',
           units: ['%', '%'],
         },
         above: {
           type: 'number',
-          label: 'In hand above',
+          label: words`In hand above`,
           symbol: 'ΔU_high',
           of: 'voltage',
           units: ['V', 'V'],
         },
         below: {
           type: 'number',
-          label: 'In hand below',
+          label: words`In hand below`,
           symbol: 'ΔU_low',
           of: 'voltage',
           units: ['V', 'V'],
@@ -252,14 +264,14 @@ export const packLayout = defineCalculator({
     'N_s \\le 0.97\\,U_\\text{high}/u_\\text{max}',
   ],
   validity: [
-    'The lowest voltage is at rest: under load it is lower by the sag.',
-    'Energy is nominal voltage times rated capacity; cold, age and high current take from it.',
-    'Mass is that of the cells alone; box, links and management come on top.',
+    words`The lowest voltage is at rest: under load it is lower by the sag.`,
+    words`Energy is nominal voltage times rated capacity; cold, age and high current take from it.`,
+    words`Mass is that of the cells alone; box, links and management come on top.`,
   ],
   checks: {
-    cell: { title: 'Cell voltages and counts', basis: 'the cell’s own sheet' },
-    highest: { title: 'Highest voltage', basis: 'common practice' },
-    lowest: { title: 'Lowest voltage', basis: 'common practice' },
+    cell: { title: words`Cell voltages and counts`, basis: 'the cell’s own sheet' },
+    highest: { title: words`Highest voltage`, basis: 'common practice' },
+    lowest: { title: words`Lowest voltage`, basis: 'common practice' },
     line: {
       title: 'High-voltage line',
       basis: 'published: FMVSS 305, S4, definition of a high voltage source',
@@ -316,12 +328,12 @@ export const packLayout = defineCalculator({
     const volts = (value: number | undefined) => say(value, 'V', 4)
     const cell = (): Said => {
       if (!whole(input.series) || !whole(input.parallel))
-        return { level: 'stop', text: 'Cells come whole: correct the counts.' }
+        return { level: 'stop', text: words`Cells come whole: correct the counts.` }
       return input.cellMinimum < input.cellNominal && input.cellNominal < input.cellMaximum
-        ? { level: 'pass', text: 'Lowest, nominal and full voltage of the cell are in order.' }
+        ? { level: 'pass', text: words`Lowest, nominal and full voltage of the cell are in order.` }
         : {
             level: 'stop',
-            text: 'Lowest, nominal and full voltage of the cell are not in rising order: read its sheet again.',
+            text: words`Lowest, nominal and full voltage of the cell are not in rising order: read its sheet again.`,
           }
     }
     const windows = input.parts
@@ -329,21 +341,21 @@ export const packLayout = defineCalculator({
         wrongWay(
           say,
           'V',
-          [`voltage “${name}” works from`, least],
-          ['highest voltage it may see', most],
+          [words`voltage “${name}” works from`, least],
+          [words`highest voltage it may see`, most],
         ),
       )
       .find((said) => said !== undefined)
     const top = (): Said => {
       const { share, tightest } = output
       if (share === undefined || tightest === undefined)
-        return { level: 'unknown', text: 'No part is listed.' }
-      const words = `Full, the pack is at ${volts(output.highest)}, ${say(share, '%')} of what “${tightest}” may see`
-      const instead = `at most ${exactly(say, output.mostSeries)} cells in series keep it below 97 %`
-      if (share <= headroom * (1 + hair)) return { level: 'pass', text: `${words}.` }
+        return { level: 'unknown', text: words`No part is listed.` }
+      const fact = words`Full, the pack is at ${volts(output.highest)}, ${say(share, '%')} of what “${tightest}” may see`
+      const instead = words`at most ${exactly(say, output.mostSeries)} cells in series keep it below 97 %`
+      if (share <= headroom * (1 + hair)) return { level: 'pass', text: `${fact}.` }
       return share <= 1 + hair
-        ? { level: 'watch', text: `${words}, regenerating on a hill more: ${instead}.` }
-        : { level: 'stop', text: `${words}: it fails or trips. Here ${instead}.` }
+        ? { level: 'watch', text: words`${fact}, regenerating on a hill more: ${instead}.` }
+        : { level: 'stop', text: words`${fact}: it fails or trips. Here ${instead}.` }
     }
     const bottom = (): Said => {
       const short = output.windows.filter(({ below }) => below !== undefined && below < -hair)
@@ -351,43 +363,47 @@ export const packLayout = defineCalculator({
       if (worst !== undefined)
         return {
           level: 'watch',
-          text: `“${worst.name ?? ''}” cuts out ${say(-(worst.below ?? 0), 'V')} above the ${volts(output.lowest)} of an empty pack: the last of the energy cannot be used.`,
+          text: words`“${worst.name ?? ''}” cuts out ${say(-(worst.below ?? 0), 'V')} above the ${volts(output.lowest)} of an empty pack: the last of the energy cannot be used.`,
         }
       return output.windows.every(({ below }) => below === undefined)
-        ? { level: 'unknown', text: 'No part has its lower limit given.' }
+        ? { level: 'unknown', text: words`No part has its lower limit given.` }
         : {
             level: 'pass',
-            text: `Every part with a lower limit works down to ${volts(output.lowest)}.`,
+            text: words`Every part with a lower limit works down to ${volts(output.lowest)}.`,
           }
     }
     const line = (): Said =>
       highest <= touchVoltage
         ? {
             level: 'pass',
-            text: `At ${volts(output.highest)} the pack stays within the 60 V line; it still burns and arcs.`,
+            text: words`At ${volts(output.highest)} the pack stays within the 60 V line; it still burns and arcs.`,
           }
         : nominal <= touchVoltage
           ? {
               level: 'watch',
-              text: `Named ${volts(output.nominal)}, the pack is high voltage when charged: ${volts(output.highest)}. Build it as such.`,
+              text: words`Named ${volts(output.nominal)}, the pack is high voltage when charged: ${volts(output.highest)}. Build it as such.`,
             }
           : {
               level: 'pass',
-              text: `At ${volts(output.highest)} the pack is high voltage, and all rules for that apply.`,
+              text: words`At ${volts(output.highest)} the pack is high voltage, and all rules for that apply.`,
             }
     return [
-      { check: 'cell', ...cell(), threshold: 'whole cells, lowest < nominal < full (stop)' },
+      { check: 'cell', ...cell(), threshold: words`whole cells, lowest < nominal < full (stop)` },
       {
         check: 'highest',
         ...heeding(top(), windows),
-        threshold: 'at most 97 % (watch), 100 % (stop) of each part',
+        threshold: words`at most 97 % (watch), 100 % (stop) of each part`,
       },
       {
         check: 'lowest',
         ...heeding(bottom(), windows),
-        threshold: 'the empty pack at or above each part’s lower limit (watch)',
+        threshold: words`the empty pack at or above each part’s lower limit (watch)`,
       },
-      { check: 'line', ...line(), threshold: 'not hidden by the nominal voltage: 60 V (watch)' },
+      {
+        check: 'line',
+        ...line(),
+        threshold: words`not hidden by the nominal voltage: 60 V (watch)`,
+      },
     ]
   },
   working(input, output, say) {
@@ -395,7 +411,7 @@ export const packLayout = defineCalculator({
     return [
       `U_max = N_s u_max = ${series} × ${say(input.cellMaximum, 'V')} = ${say(output.highest, 'V', 4)}`,
       `U_nom = ${series} × ${say(input.cellNominal, 'V')} = ${say(output.nominal, 'V', 4)}; U_min = ${series} × ${say(input.cellMinimum, 'V')} = ${say(output.lowest, 'V', 4)}`,
-      `E = U_nom N_p q = ${say(output.nominal, 'V', 4)} × ${exactly(say, input.parallel)} × ${say(input.capacity, 'Ah')} = ${say(output.energy, 'kWh', 4)}; usable ${say(output.usableEnergy, 'kWh', 4)}`,
+      words`E = U_nom N_p q = ${say(output.nominal, 'V', 4)} × ${exactly(say, input.parallel)} × ${say(input.capacity, 'Ah')} = ${say(output.energy, 'kWh', 4)}; usable ${say(output.usableEnergy, 'kWh', 4)}`,
       ...(output.share === undefined
         ? []
         : [

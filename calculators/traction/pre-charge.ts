@@ -8,6 +8,7 @@
 import * as elementary from '../elementary.ts'
 import { defineCalculator } from '../define.ts'
 import type { Finding } from '../define.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Share of the pack voltage at closing; common practice. */
 const closePass = 0.95
@@ -59,254 +60,259 @@ function charging({ voltage, capacitance, resistor, load }: Circuit) {
 
 export const preCharge = defineCalculator({
   id: 'pre-charge',
-  title: 'Pre-charge and discharge',
+  title: words`Pre-charge and discharge`,
   phase: 'traction',
-  purpose:
-    'Works out how long the capacitors take to charge through the resistor, what the resistor must stand, what the contactor meets when it closes, and how long the terminals stay live afterwards.',
+  purpose: words`Works out how long the capacitors take to charge through the resistor, what the resistor must stand, what the contactor meets when it closes, and how long the terminals stay live afterwards.`,
   inputs: {
     voltage: {
       type: 'number',
-      label: 'Highest pack voltage',
+      label: words`Highest pack voltage`,
       symbol: 'U',
       of: 'voltage',
       units: ['V', 'V'],
       hard: [12, 1000],
       usual: [24, 900],
-      help: 'Fully charged.',
+      help: words`Fully charged.`,
     },
     capacitance: {
       type: 'number',
-      label: 'Capacitance',
+      label: words`Capacitance`,
       symbol: 'C',
       of: 'capacitance',
       units: ['mF', 'mF'],
       hard: [0.0001, 1000],
       usual: [0.1, 50],
-      help: 'Of the controller and everything else on its terminals.',
+      help: words`Of the controller and everything else on its terminals.`,
     },
     resistor: {
       type: 'number',
-      label: 'Pre-charge resistor',
+      label: words`Pre-charge resistor`,
       symbol: 'R',
       of: 'resistance',
       units: ['Ω', 'Ω'],
       hard: [0.5, 1000000],
       usual: [5, 5000],
-      help: 'From the controller’s sheet, or chosen.',
+      help: words`From the controller’s sheet, or chosen.`,
       choice: true,
     },
     closing: {
       type: 'choice',
-      label: 'The contactor closes',
-      help: 'On a reading of the voltage, or after a set time whatever the voltage is.',
-      options: { measured: 'on a voltage reading', timed: 'after a set time' },
+      label: words`The contactor closes`,
+      help: words`On a reading of the voltage, or after a set time whatever the voltage is.`,
+      options: { measured: words`on a voltage reading`, timed: words`after a set time` },
       choice: true,
     },
     closeAt: {
       type: 'number',
-      label: 'Closes at this share of the pack voltage',
+      label: words`Closes at this share of the pack voltage`,
       symbol: 'a',
       of: 'fraction',
       units: ['%', '%'],
       hard: [50, 99.9],
       usual: [80, 99],
-      help: 'Only for closing on a reading.',
+      help: words`Only for closing on a reading.`,
       choice: true,
-      assume: { value: 95, because: 'common practice' },
+      assume: { value: 95, because: words`common practice` },
     },
     closeAfter: {
       type: 'number',
-      label: 'Closes after',
+      label: words`Closes after`,
       symbol: 't_c',
       of: 'time',
       units: ['s', 's'],
       hard: [0.001, 3600],
       usual: [0.2, 10],
-      help: 'Only for closing after a set time.',
+      help: words`Only for closing after a set time.`,
       choice: true,
       optional: true,
     },
     timeout: {
       type: 'number',
-      label: 'Gives up after',
+      label: words`Gives up after`,
       symbol: 't_max',
       of: 'time',
       units: ['s', 's'],
       hard: [0.001, 3600],
       usual: [0.5, 20],
-      help: 'When the voltage has not come up; from the controller’s settings.',
+      help: words`When the voltage has not come up; from the controller’s settings.`,
       optional: true,
     },
     tries: {
       type: 'number',
-      label: 'Tries a minute',
+      label: words`Tries a minute`,
       symbol: 'n',
       of: 'number',
       units: ['', ''],
       hard: [0, 60],
       usual: [1, 6],
-      help: 'An impatient driver turning the key.',
-      assume: { value: 3, because: 'somebody trying again and again' },
+      help: words`An impatient driver turning the key.`,
+      assume: { value: 3, because: words`somebody trying again and again` },
     },
     resistorEnergy: {
       type: 'number',
-      label: 'Resistor pulse energy',
+      label: words`Resistor pulse energy`,
       symbol: 'E_R',
       of: 'energy',
       units: ['J', 'J'],
       hard: [0.01, 1000000],
       usual: [10, 5000],
-      help: 'For one pulse of this length, from its sheet.',
+      help: words`For one pulse of this length, from its sheet.`,
       optional: true,
     },
     resistorPower: {
       type: 'number',
-      label: 'Resistor continuous power',
+      label: words`Resistor continuous power`,
       symbol: 'P_R',
       of: 'power',
       units: ['W', 'W'],
       hard: [0.1, 10000],
       usual: [5, 300],
-      help: 'On the heat sink it really has.',
+      help: words`On the heat sink it really has.`,
       optional: true,
     },
     load: {
       type: 'number',
-      label: 'Load beside the capacitor',
+      label: words`Load beside the capacitor`,
       symbol: 'R_load',
       of: 'resistance',
       units: ['Ω', 'Ω'],
       hard: [0.5, 10000000],
       usual: [20, 1000000],
-      help: 'A converter, heater or bleed resistor that draws while it charges; leave out if nothing does.',
+      help: words`A converter, heater or bleed resistor that draws while it charges; leave out if nothing does.`,
       optional: true,
     },
     loopResistance: {
       type: 'number',
-      label: 'Pack, cable and contactor loop',
+      label: words`Pack, cable and contactor loop`,
       symbol: 'R_loop',
       of: 'resistance',
       units: ['mΩ', 'mΩ'],
       hard: [0.5, 10000],
       usual: [3, 300],
-      help: 'What limits the current when the contactor closes.',
+      help: words`What limits the current when the contactor closes.`,
       optional: true,
     },
     contactorMake: {
       type: 'number',
-      label: 'Contactor make rating',
+      label: words`Contactor make rating`,
       symbol: 'I_make',
       of: 'current',
       units: ['A', 'A'],
       hard: [1, 50000],
       usual: [50, 3000],
-      help: 'The current it may close onto, from its sheet; not the one it carries.',
+      help: words`The current it may close onto, from its sheet; not the one it carries.`,
       optional: true,
     },
     dischargeResistor: {
       type: 'number',
-      label: 'Discharge resistor',
+      label: words`Discharge resistor`,
       symbol: 'R_d',
       of: 'resistance',
       units: ['kΩ', 'kΩ'],
       hard: [0.001, 10000],
       usual: [0.1, 200],
-      help: 'What empties the capacitors after switching off.',
+      help: words`What empties the capacitors after switching off.`,
       optional: true,
     },
     permanent: {
       type: 'choice',
-      label: 'Resistor stays across the open contactor',
-      help: 'Without a relay of its own it keeps the controller live for ever.',
-      options: { no: 'no, its own relay opens it', yes: 'yes, always connected' },
+      label: words`Resistor stays across the open contactor`,
+      help: words`Without a relay of its own it keeps the controller live for ever.`,
+      options: { no: words`no, its own relay opens it`, yes: words`yes, always connected` },
       choice: true,
       optional: true,
     },
   },
   outputs: {
-    tau: { type: 'number', label: 'Time constant', symbol: 'τ', of: 'time', units: ['s', 's'] },
-    t95: { type: 'number', label: 'To 95 %', symbol: 't_95', of: 'time', units: ['s', 's'] },
-    t99: { type: 'number', label: 'To 99 %', symbol: 't_99', of: 'time', units: ['s', 's'] },
+    tau: {
+      type: 'number',
+      label: words`Time constant`,
+      symbol: 'τ',
+      of: 'time',
+      units: ['s', 's'],
+    },
+    t95: { type: 'number', label: words`To 95 %`, symbol: 't_95', of: 'time', units: ['s', 's'] },
+    t99: { type: 'number', label: words`To 99 %`, symbol: 't_99', of: 'time', units: ['s', 's'] },
     closes: {
       type: 'number',
-      label: 'Contactor closes after',
+      label: words`Contactor closes after`,
       symbol: 't',
       of: 'time',
       units: ['s', 's'],
     },
     reached: {
       type: 'number',
-      label: 'Voltage reached then',
+      label: words`Voltage reached then`,
       symbol: 'a_c',
       of: 'fraction',
       units: ['%', '%'],
     },
     final: {
       type: 'number',
-      label: 'Voltage it would settle at',
+      label: words`Voltage it would settle at`,
       symbol: 'U_∞',
       of: 'voltage',
       units: ['V', 'V'],
     },
     step: {
       type: 'number',
-      label: 'Step at closing',
+      label: words`Step at closing`,
       symbol: 'ΔU',
       of: 'voltage',
       units: ['V', 'V'],
     },
     inrush: {
       type: 'number',
-      label: 'Current at closing',
+      label: words`Current at closing`,
       symbol: 'I',
       of: 'current',
       units: ['A', 'A'],
     },
     energy: {
       type: 'number',
-      label: 'Energy in the capacitors',
+      label: words`Energy in the capacitors`,
       symbol: 'E',
       of: 'energy',
       units: ['J', 'J'],
     },
     resistorHeat: {
       type: 'number',
-      label: 'Heat in the resistor, one charge',
+      label: words`Heat in the resistor, one charge`,
       symbol: 'Q_R',
       of: 'energy',
       units: ['J', 'J'],
     },
     peakCurrent: {
       type: 'number',
-      label: 'Peak current',
+      label: words`Peak current`,
       symbol: 'I_0',
       of: 'current',
       units: ['A', 'A'],
     },
     peakPower: {
       type: 'number',
-      label: 'Peak power in the resistor',
+      label: words`Peak power in the resistor`,
       symbol: 'P_0',
       of: 'power',
       units: ['W', 'W'],
     },
     averagePower: {
       type: 'number',
-      label: 'Average power',
+      label: words`Average power`,
       symbol: 'P_avg',
       of: 'power',
       units: ['W', 'W'],
     },
     discharge: {
       type: 'number',
-      label: 'Discharge to 60 V',
+      label: words`Discharge to 60 V`,
       symbol: 't_60',
       of: 'time',
       units: ['s', 's'],
     },
     energyLeft: {
       type: 'number',
-      label: 'Energy left at 60 V',
+      label: words`Energy left at 60 V`,
       symbol: 'E_60',
       of: 'energy',
       units: ['J', 'J'],
@@ -319,25 +325,25 @@ export const preCharge = defineCalculator({
     'I = \\Delta U/R_\\text{loop} \\quad t_{60} = R_d\\,C\\,\\ln(U/60\\,\\text{V})',
   ],
   validity: [
-    'The pack holds its voltage, the capacitance is constant and the load is a plain resistance; a converter draws more as its voltage falls.',
-    'The current at closing leaves out inductance, so it is on the high side.',
-    'A shorted controller keeps the peak power on the resistor until the time-out; a fuse must part it.',
-    'Discharge counts the discharge resistor alone. A turning permanent-magnet motor charges the capacitors again.',
+    words`The pack holds its voltage, the capacitance is constant and the load is a plain resistance; a converter draws more as its voltage falls.`,
+    words`The current at closing leaves out inductance, so it is on the high side.`,
+    words`A shorted controller keeps the peak power on the resistor until the time-out; a fuse must part it.`,
+    words`Discharge counts the discharge resistor alone. A turning permanent-magnet motor charges the capacitors again.`,
   ],
   checks: {
-    reach: { title: 'Voltage comes up', basis: 'common practice' },
-    closing: { title: 'Voltage at closing', basis: 'common practice' },
-    sensing: { title: 'How closing is decided', basis: 'common practice' },
-    time: { title: 'Time to close', basis: 'common practice' },
-    timeout: { title: 'Time-out', basis: 'common practice' },
-    inrush: { title: 'Current at closing', basis: 'the contactor’s own sheet' },
-    energy: { title: 'Resistor pulse', basis: 'common practice' },
-    average: { title: 'Resistor under repeated tries', basis: 'common practice' },
+    reach: { title: words`Voltage comes up`, basis: 'common practice' },
+    closing: { title: words`Voltage at closing`, basis: 'common practice' },
+    sensing: { title: words`How closing is decided`, basis: 'common practice' },
+    time: { title: words`Time to close`, basis: 'common practice' },
+    timeout: { title: words`Time-out`, basis: 'common practice' },
+    inrush: { title: words`Current at closing`, basis: 'the contactor’s own sheet' },
+    energy: { title: words`Resistor pulse`, basis: 'common practice' },
+    average: { title: words`Resistor under repeated tries`, basis: 'common practice' },
     discharge: {
-      title: 'Discharge to 60 V',
+      title: words`Discharge to 60 V`,
       basis: 'common practice; published: FMVSS 305, S4, 60 V line',
     },
-    permanent: { title: 'Resistor parted when off', basis: 'common practice', never: true },
+    permanent: { title: words`Resistor parted when off`, basis: 'common practice', never: true },
   },
   hazards: ['stored-energy', 'arc-and-short'],
   sources: [
@@ -390,198 +396,208 @@ export const preCharge = defineCalculator({
     const wanted = timed ? closePass : input.closeAt
 
     const reach = (): Said => {
-      const words =
+      const fact =
         input.load === undefined
-          ? `Nothing else is said to draw, so the capacitors come up to ${say(circuit.final, 'V')}`
-          : `With ${say(input.load, 'Ω')} beside the capacitors the voltage stays at ${say(circuit.final, 'V')}, ${say(share, '%', 2)} of the pack`
+          ? words`Nothing else is said to draw, so the capacitors come up to ${say(circuit.final, 'V')}`
+          : words`With ${say(input.load, 'Ω')} beside the capacitors the voltage stays at ${say(circuit.final, 'V')}, ${say(share, '%', 2)} of the pack`
       return share > wanted
-        ? { level: 'pass', text: `${words}.` }
+        ? { level: 'pass', text: `${fact}.` }
         : {
             level: 'stop',
-            text: `${words}, for ever: switch that load on after closing, or use a smaller resistor.`,
+            text: words`${fact}, for ever: switch that load on after closing, or use a smaller resistor.`,
           }
     }
     const closing = (): Said => {
       if (output.reached === undefined || output.step === undefined)
         return timed
-          ? { level: 'unknown', text: 'The set time is not given.' }
+          ? { level: 'unknown', text: words`The set time is not given.` }
           : {
               level: 'stop',
-              text: `The voltage never reaches the ${say(input.closeAt, '%', 3)} the contactor waits for.`,
+              text: words`The voltage never reaches the ${say(input.closeAt, '%', 3)} the contactor waits for.`,
             }
-      const words = `It closes at ${say(output.reached, '%', 3)} with ${say(output.step, 'V')} left across the contacts`
+      const fact = words`It closes at ${say(output.reached, '%', 3)} with ${say(output.step, 'V')} left across the contacts`
       const margin = 1e-9
-      if (output.reached >= closePass - margin) return { level: 'pass', text: `${words}.` }
+      if (output.reached >= closePass - margin) return { level: 'pass', text: `${fact}.` }
       return output.reached >= closeStop - margin
-        ? { level: 'watch', text: `${words}: wait longer.` }
-        : { level: 'stop', text: `${words}: the contacts will weld. Wait longer.` }
+        ? { level: 'watch', text: words`${fact}: wait longer.` }
+        : { level: 'stop', text: words`${fact}: the contacts will weld. Wait longer.` }
     }
     const sensing = (): Said =>
       timed
         ? {
             level: 'watch',
-            text: 'The contactor closes on a clock, whatever the voltage is: with a load or a short behind it, it closes onto full voltage. Read the voltage first.',
+            text: words`The contactor closes on a clock, whatever the voltage is: with a load or a short behind it, it closes onto full voltage. Read the voltage first.`,
           }
-        : { level: 'pass', text: 'The contactor closes only when the voltage has been read.' }
+        : { level: 'pass', text: words`The contactor closes only when the voltage has been read.` }
     const time = (): Said => {
       const { closes } = output
       if (closes === undefined)
         return timed
-          ? { level: 'unknown', text: 'The set time is not given.' }
-          : { level: 'stop', text: 'It never closes.' }
-      const words = `It takes ${say(closes, 's')} to close`
+          ? { level: 'unknown', text: words`The set time is not given.` }
+          : { level: 'stop', text: words`It never closes.` }
+      const fact = words`It takes ${say(closes, 's')} to close`
       if (closes < quick)
         return {
           level: 'watch',
-          text: `${words}: the resistor takes a hard pulse and a relay may not follow. Use a larger one.`,
+          text: words`${fact}: the resistor takes a hard pulse and a relay may not follow. Use a larger one.`,
         }
       return closes <= slow
-        ? { level: 'pass', text: `${words}.` }
+        ? { level: 'pass', text: `${fact}.` }
         : {
             level: 'watch',
-            text: `${words}: drivers will try again too soon. Use a smaller resistor.`,
+            text: words`${fact}: drivers will try again too soon. Use a smaller resistor.`,
           }
     }
     const timeout = (): Said => {
       if (timed)
         return output.closes === undefined
-          ? { level: 'unknown', text: 'The set time is not given.' }
-          : { level: 'pass', text: `The clock ends the charge after ${say(output.closes, 's')}.` }
+          ? { level: 'unknown', text: words`The set time is not given.` }
+          : {
+              level: 'pass',
+              text: words`The clock ends the charge after ${say(output.closes, 's')}.`,
+            }
       if (input.timeout === undefined)
         return {
           level: 'unknown',
-          text: 'The time-out is not given: without one a fault keeps the resistor hot.',
+          text: words`The time-out is not given: without one a fault keeps the resistor hot.`,
         }
-      const words = `It gives up after ${say(input.timeout, 's')}`
+      const fact = words`It gives up after ${say(input.timeout, 's')}`
       if (output.closes === undefined)
-        return { level: 'stop', text: `${words}; the voltage has not come up by then.` }
+        return { level: 'stop', text: words`${fact}; the voltage has not come up by then.` }
       return output.closes <= input.timeout
-        ? { level: 'pass', text: `${words}, later than the ${say(output.closes, 's')} it needs.` }
+        ? {
+            level: 'pass',
+            text: words`${fact}, later than the ${say(output.closes, 's')} it needs.`,
+          }
         : {
             level: 'stop',
-            text: `${words}, before the ${say(output.closes, 's')} it needs: it never closes.`,
+            text: words`${fact}, before the ${say(output.closes, 's')} it needs: it never closes.`,
           }
     }
     const inrush = (): Said => {
       if (output.step === undefined)
-        return { level: 'unknown', text: 'What is left at closing is not known.' }
+        return { level: 'unknown', text: words`What is left at closing is not known.` }
       if (output.inrush === undefined || input.contactorMake === undefined)
         return {
           level: 'unknown',
-          text: `The ${say(output.step, 'V')} that is left drives a current that cannot be judged: give the loop’s resistance and the contactor’s make rating.`,
+          text: words`The ${say(output.step, 'V')} that is left drives a current that cannot be judged: give the loop’s resistance and the contactor’s make rating.`,
         }
-      const words = `Closing drives up to ${say(output.inrush, 'A')}; the contactor may close onto ${say(input.contactorMake, 'A')}`
+      const fact = words`Closing drives up to ${say(output.inrush, 'A')}; the contactor may close onto ${say(input.contactorMake, 'A')}`
       if (output.inrush > input.contactorMake)
-        return { level: 'stop', text: `${words}: close nearer to full voltage.` }
+        return { level: 'stop', text: words`${fact}: close nearer to full voltage.` }
       return output.inrush <= makePass * input.contactorMake
-        ? { level: 'pass', text: `${words}.` }
-        : { level: 'watch', text: `${words}: close a little later.` }
+        ? { level: 'pass', text: `${fact}.` }
+        : { level: 'watch', text: words`${fact}: close a little later.` }
     }
     const pulse = (): Said => {
       const heat = output.resistorHeat
       if (heat === undefined)
         return {
           level: 'unknown',
-          text: 'It never closes, and no time-out ends the heating: give the time-out.',
+          text: words`It never closes, and no time-out ends the heating: give the time-out.`,
         }
       if (input.resistorEnergy === undefined)
         return {
           level: 'unknown',
-          text: `One charge puts ${say(heat, 'J')} into the resistor: look up its pulse energy.`,
+          text: words`One charge puts ${say(heat, 'J')} into the resistor: look up its pulse energy.`,
         }
       const ratio = input.resistorEnergy / heat
-      const words = `One charge puts ${say(heat, 'J')} into the resistor, which stands ${say(input.resistorEnergy, 'J')}`
-      if (ratio >= energyPass) return { level: 'pass', text: `${words}.` }
+      const fact = words`One charge puts ${say(heat, 'J')} into the resistor, which stands ${say(input.resistorEnergy, 'J')}`
+      if (ratio >= energyPass) return { level: 'pass', text: `${fact}.` }
       return ratio >= 1
-        ? { level: 'watch', text: `${words}: take a wirewound one of twice the energy.` }
-        : { level: 'stop', text: `${words}: it will burn out.` }
+        ? { level: 'watch', text: words`${fact}: take a wirewound one of twice the energy.` }
+        : { level: 'stop', text: words`${fact}: it will burn out.` }
     }
     const average = (): Said => {
       const mean = output.averagePower
       if (input.resistorPower === undefined || mean === undefined)
-        return { level: 'unknown', text: 'The resistor’s continuous power is not given.' }
+        return { level: 'unknown', text: words`The resistor’s continuous power is not given.` }
       const tries = say(
         input.tries,
         '',
         Number.isInteger(input.tries) ? 1 + Number(input.tries > 9) : 2,
       )
-      const words = `${tries} tries a minute put ${say(mean, 'W')} on a resistor for ${say(input.resistorPower, 'W')}`
+      const fact = words`${tries} tries a minute put ${say(mean, 'W')} on a resistor for ${say(input.resistorPower, 'W')}`
       if (mean > input.resistorPower)
-        return { level: 'stop', text: `${words}: limit the tries or take a larger one.` }
+        return { level: 'stop', text: words`${fact}: limit the tries or take a larger one.` }
       return mean <= averagePass * input.resistorPower
-        ? { level: 'pass', text: `${words}.` }
-        : { level: 'watch', text: `${words}: it gets hot; limit the tries.` }
+        ? { level: 'pass', text: `${fact}.` }
+        : { level: 'watch', text: words`${fact}: it gets hot; limit the tries.` }
     }
     const discharge = (): Said => {
-      const left = `${say(output.energyLeft, 'J')} are left then`
+      const left = words`${say(output.energyLeft, 'J')} are left then`
       if (input.voltage <= touchVoltage)
         return {
           level: 'pass',
-          text: `The pack does not exceed 60 V; the capacitors hold ${say(output.energy, 'J')}, enough to burn.`,
+          text: words`The pack does not exceed 60 V; the capacitors hold ${say(output.energy, 'J')}, enough to burn.`,
         }
       if (output.discharge === undefined)
         return {
           level: 'unknown',
-          text: 'No discharge resistor is given: the terminals stay live for an unknown time. Measure.',
+          text: words`No discharge resistor is given: the terminals stay live for an unknown time. Measure.`,
         }
-      const words = `It takes ${say(output.discharge, 's')} to 60 V; ${left}`
+      const fact = words`It takes ${say(output.discharge, 's')} to 60 V; ${left}`
       if (output.discharge <= dischargePass)
-        return { level: 'pass', text: `${words}. Measure before touching.` }
+        return { level: 'pass', text: words`${fact}. Measure before touching.` }
       return output.discharge <= dischargeStop
-        ? { level: 'watch', text: `${words}: put the waiting time on a label.` }
-        : { level: 'stop', text: `${words}: fit a smaller discharge resistor.` }
+        ? { level: 'watch', text: words`${fact}: put the waiting time on a label.` }
+        : { level: 'stop', text: words`${fact}: fit a smaller discharge resistor.` }
     }
     const permanent = (): Said =>
       input.permanent === undefined
         ? {
             level: 'unknown',
-            text: 'It is not said whether the resistor is parted when the vehicle is off.',
+            text: words`It is not said whether the resistor is parted when the vehicle is off.`,
           }
         : input.permanent === 'no'
-          ? { level: 'pass', text: 'The resistor has its own relay and is parted when off.' }
+          ? { level: 'pass', text: words`The resistor has its own relay and is parted when off.` }
           : {
               level: 'stop',
-              text: 'The resistor bridges the open contactor: the controller is live whenever the pack is. Give it a relay of its own.',
+              text: words`The resistor bridges the open contactor: the controller is live whenever the pack is. Give it a relay of its own.`,
             }
     return [
       {
         check: 'reach',
         ...reach(),
-        threshold: `must come above ${say(wanted, '%', 3)} of the pack (stop)`,
+        threshold: words`must come above ${say(wanted, '%', 3)} of the pack (stop)`,
       },
       {
         check: 'closing',
         ...closing(),
-        threshold: 'at least 95 % of the pack (watch), 90 % (stop)',
+        threshold: words`at least 95 % of the pack (watch), 90 % (stop)`,
       },
       {
         check: 'sensing',
         ...sensing(),
-        threshold: 'closing on a voltage reading (watch on a clock)',
+        threshold: words`closing on a voltage reading (watch on a clock)`,
       },
-      { check: 'time', ...time(), threshold: '0.2 to 5 s (watch)' },
-      { check: 'timeout', ...timeout(), threshold: 'longer than the time to close (stop)' },
+      { check: 'time', ...time(), threshold: words`0.2 to 5 s (watch)` },
+      { check: 'timeout', ...timeout(), threshold: words`longer than the time to close (stop)` },
       {
         check: 'inrush',
         ...inrush(),
-        threshold: 'at most 80 % of the make rating (watch), 100 % (stop)',
+        threshold: words`at most 80 % of the make rating (watch), 100 % (stop)`,
       },
       {
         check: 'energy',
         ...pulse(),
-        threshold: 'rated for twice the energy of a charge (watch), once (stop)',
+        threshold: words`rated for twice the energy of a charge (watch), once (stop)`,
       },
       {
         check: 'average',
         ...average(),
-        threshold: 'at most half the continuous power (watch), all of it (stop)',
+        threshold: words`at most half the continuous power (watch), all of it (stop)`,
       },
       {
         check: 'discharge',
         ...discharge(),
-        threshold: 'to 60 V within 60 s (watch), 300 s (stop)',
+        threshold: words`to 60 V within 60 s (watch), 300 s (stop)`,
       },
-      { check: 'permanent', ...permanent(), threshold: 'none across the open contactor (stop)' },
+      {
+        check: 'permanent',
+        ...permanent(),
+        threshold: words`none across the open contactor (stop)`,
+      },
     ]
   },
   working(input, output, say) {
@@ -599,7 +615,7 @@ export const preCharge = defineCalculator({
           ]
     if (input.closing === 'measured')
       lines.push(
-        `t = −τ ln(1 − a U/U∞) = ${say(output.closes, 's')} at a = ${say(input.closeAt, '%', 3)}`,
+        words`t = −τ ln(1 − a U/U∞) = ${say(output.closes, 's')} at a = ${say(input.closeAt, '%', 3)}`,
       )
     lines.push(
       `E = ½ C U² = ½ × ${say(input.capacitance, 'mF')} × (${say(input.voltage, 'V')})² = ${say(output.energy, 'J')}`,
@@ -624,12 +640,12 @@ export const preCharge = defineCalculator({
     const end = Math.max(5 * circuit.tau, 1.2 * (output.closes ?? 0))
     const wanted = input.closeAt * input.voltage
     return {
-      title: 'Voltage of the capacitors',
-      x: { label: 'Time', of: 'time', units: ['s', 's'], fromZero: true },
-      y: { label: 'Voltage', of: 'voltage', units: ['V', 'V'], fromZero: true },
+      title: words`Voltage of the capacitors`,
+      x: { label: words`Time`, of: 'time', units: ['s', 's'], fromZero: true },
+      y: { label: words`Voltage`, of: 'voltage', units: ['V', 'V'], fromZero: true },
       series: [
         {
-          name: 'capacitors',
+          name: words`capacitors`,
           line: 'solid',
           points: Array.from({ length: 41 }, (_, i) => {
             const time = (end * i) / 40
@@ -638,9 +654,9 @@ export const preCharge = defineCalculator({
         },
       ],
       marks: [
-        { x: 0, y: input.voltage, label: 'pack', kind: 'limit-y' },
+        { x: 0, y: input.voltage, label: words`pack`, kind: 'limit-y' },
         ...(input.closing === 'measured'
-          ? [{ x: 0, y: wanted, label: 'closing threshold', kind: 'limit-y' } as const]
+          ? [{ x: 0, y: wanted, label: words`closing threshold`, kind: 'limit-y' } as const]
           : []),
         ...(output.closes === undefined
           ? []
@@ -648,13 +664,12 @@ export const preCharge = defineCalculator({
               {
                 x: output.closes,
                 y: circuit.at(output.closes),
-                label: 'closes',
+                label: words`closes`,
                 kind: 'point',
               } as const,
             ]),
       ],
-      caption:
-        'What is missing to the pack line when the contactor closes drives the current of that instant.',
+      caption: words`What is missing to the pack line when the contactor closes drives the current of that instant.`,
     }
   },
   examples: [

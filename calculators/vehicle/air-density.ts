@@ -7,6 +7,7 @@
 import { densityAltitude, moistDensity, standardPressure } from '../air.ts'
 import { defineCalculator } from '../define.ts'
 import { vapourPressure } from '../vapour.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Density of the standard atmosphere at sea level (15 °C, 101 325 Pa). */
 const seaLevelDensity = 1.225
@@ -21,93 +22,92 @@ const weather = 0.05
 
 export const airDensityCalculator = defineCalculator({
   id: 'air-density',
-  title: 'Air density',
+  title: words`Air density`,
   phase: 'vehicle',
-  purpose:
-    'How dense the air is on the day, and what share of sea level’s air is left to cool a radiator and to drag on the body.',
+  purpose: words`How dense the air is on the day, and what share of sea level’s air is left to cool a radiator and to drag on the body.`,
   inputs: {
     altitude: {
       type: 'number',
-      label: 'Altitude',
+      label: words`Altitude`,
       symbol: 'z',
       of: 'length',
       units: ['m', 'ft'],
       hard: [-430, 6000],
       usual: [0, 3000],
-      help: 'Height of the road above the sea, from a map.',
+      help: words`Height of the road above the sea, from a map.`,
     },
     airTemperature: {
       type: 'number',
-      label: 'Air temperature',
+      label: words`Air temperature`,
       symbol: 'T',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-60, 60],
       usual: [-30, 45],
-      help: 'In the shade, on the day in question; for cooling the hottest.',
+      help: words`In the shade, on the day in question; for cooling the hottest.`,
     },
     humidity: {
       type: 'number',
-      label: 'Relative humidity',
+      label: words`Relative humidity`,
       symbol: 'φ',
       of: 'fraction',
       units: ['%', '%'],
       hard: [0, 100],
       usual: [10, 100],
-      help: 'Moist air is the lighter one.',
-      assume: { value: 50, because: 'at 20 °C all of it is worth less than 1 %' },
+      help: words`Moist air is the lighter one.`,
+      assume: { value: 50, because: words`at 20 °C all of it is worth less than 1 %` },
     },
     barometer: {
       type: 'number',
-      label: 'Barometer at the place',
+      label: words`Barometer at the place`,
       symbol: 'p_b',
       of: 'absolutePressure',
       units: ['kPa abs', 'psi abs'],
       hard: [40, 112],
       usual: [65, 106],
-      help: 'Read on the spot, not reduced to sea level. Left out: the standard atmosphere’s at the altitude.',
+      help: words`Read on the spot, not reduced to sea level. Left out: the standard atmosphere’s at the altitude.`,
       optional: true,
     },
   },
   outputs: {
     airDensity: {
       type: 'number',
-      label: 'Air density',
+      label: words`Air density`,
       symbol: 'ρ',
       of: 'density',
       units: ['kg/m³', 'lb/ft³'],
     },
     share: {
       type: 'number',
-      label: 'Share of sea level’s air',
+      label: words`Share of sea level’s air`,
       symbol: 'ρ/ρ_0',
       of: 'fraction',
       units: ['%', '%'],
     },
     pressure: {
       type: 'number',
-      label: 'Pressure',
+      label: words`Pressure`,
       symbol: 'p',
       of: 'absolutePressure',
       units: ['kPa abs', 'psi abs'],
     },
     vapour: {
       type: 'number',
-      label: 'Part of it water vapour',
+      label: words`Part of it water vapour`,
       symbol: 'e',
       of: 'pressure',
       units: ['kPa', 'psi'],
     },
     densityAltitude: {
       type: 'number',
-      label: 'As thin as a standard day at',
+      label: words`As thin as a standard day at`,
       symbol: 'z_ρ',
       of: 'length',
       units: ['m', 'ft'],
     },
     dragAt100: {
       type: 'number',
-      label: 'Drag of 1 m² of CdA at 100 km/h',
+      label: words`Drag of 1 m² of CdA at 100 km/h`,
       symbol: 'F_1',
       of: 'force',
       units: ['N', 'lbf'],
@@ -118,17 +118,17 @@ export const airDensityCalculator = defineCalculator({
     String.raw`p = 101\,325\left(1 - \frac{0.0065\,h}{288.15}\right)^{5.2559}\;\text{Pa}, \quad h = \frac{r z}{r + z}`,
   ],
   validity: [
-    'Pressure of the standard atmosphere, within about 3 % of any real day; a barometer at the place is better.',
-    'e_s is the vapour pressure of water (IAPWS); below freezing that of supercooled water, which weighs a quarter of a per cent at most.',
-    'The share compares with 1.225 kg/m³, the standard day of 15 °C at sea level: a hot day is thin at the coast too.',
+    words`Pressure of the standard atmosphere, within about 3 % of any real day; a barometer at the place is better.`,
+    words`e_s is the vapour pressure of water (IAPWS); below freezing that of supercooled water, which weighs a quarter of a per cent at most.`,
+    words`The share compares with 1.225 kg/m³, the standard day of 15 °C at sea level: a hot day is thin at the coast too.`,
   ],
   checks: {
     thin: {
-      title: 'Air left for cooling',
+      title: words`Air left for cooling`,
       basis:
         'published: IEC 60034-1 (2004 and later), 6.2, ratings to 1000 m; 70 %: common practice',
     },
-    barometer: { title: 'Barometer fits the altitude', basis: 'common practice' },
+    barometer: { title: words`Barometer fits the altitude`, basis: 'common practice' },
   },
   hazards: ['range-promise'],
   sources: [
@@ -162,32 +162,32 @@ export const airDensityCalculator = defineCalculator({
         level: share >= ratedShare ? 'pass' : share >= thinShare ? 'watch' : 'stop',
         text:
           share >= ratedShare
-            ? `${say(share, '%')} of sea level’s air is left.`
+            ? words`${say(share, '%')} of sea level’s air is left.`
             : share >= thinShare
-              ? `${say(share, '%')} of sea level’s air is left: radiator, fan and air-cooled motor give about that share of their rating. Work the cooling with this density.`
-              : `Only ${say(share, '%')} of sea level’s air is left: no air-cooled part may be taken at its rating. Work the cooling with this density and ask the makers for their figures at ${say(output.densityAltitude, 'm', 2)}.`,
-        threshold: `at least ${say(ratedShare, '%')} of ${say(seaLevelDensity, 'kg/m³', 4)}, as at ${say(ratedTo, 'm', 4)} (watch), 70 % (stop)`,
+              ? words`${say(share, '%')} of sea level’s air is left: radiator, fan and air-cooled motor give about that share of their rating. Work the cooling with this density.`
+              : words`Only ${say(share, '%')} of sea level’s air is left: no air-cooled part may be taken at its rating. Work the cooling with this density and ask the makers for their figures at ${say(output.densityAltitude, 'm', 2)}.`,
+        threshold: words`at least ${say(ratedShare, '%')} of ${say(seaLevelDensity, 'kg/m³', 4)}, as at ${say(ratedTo, 'm', 4)} (watch), 70 % (stop)`,
       },
       {
         check: 'barometer',
         level: Math.abs(off) <= weather * (1 + 1e-9) ? 'pass' : 'watch',
         text:
           input.barometer === undefined
-            ? 'No barometer reading is given; the standard pressure of the altitude is taken.'
+            ? words`No barometer reading is given; the standard pressure of the altitude is taken.`
             : Math.abs(off) <= weather * (1 + 1e-9)
-              ? `The barometer is ${say(Math.abs(off), '%', 1)} off the standard pressure of the altitude, as weather makes it.`
-              : `The barometer says ${say(input.barometer, 'kPa abs')} where ${say(expected, 'kPa abs')} are usual at ${say(input.altitude, 'm')}. ${off > 0 ? 'It looks like a pressure reduced to sea level: read it on the spot.' : 'Check reading and altitude.'}`,
-        threshold: 'within 5 % of the standard pressure at the altitude (watch)',
+              ? words`The barometer is ${say(Math.abs(off), '%', 1)} off the standard pressure of the altitude, as weather makes it.`
+              : words`The barometer says ${say(input.barometer, 'kPa abs')} where ${say(expected, 'kPa abs')} are usual at ${say(input.altitude, 'm')}. ${off > 0 ? words`It looks like a pressure reduced to sea level: read it on the spot.` : words`Check reading and altitude.`}`,
+        threshold: words`within 5 % of the standard pressure at the altitude (watch)`,
       },
     ]
   },
   working(input, output, say) {
     return [
       input.barometer === undefined
-        ? `p = standard atmosphere at ${say(input.altitude, 'm')} = ${say(output.pressure, 'kPa abs', 4)}`
-        : `p = ${say(output.pressure, 'kPa abs', 4)} (barometer)`,
+        ? words`p = standard atmosphere at ${say(input.altitude, 'm')} = ${say(output.pressure, 'kPa abs', 4)}`
+        : words`p = ${say(output.pressure, 'kPa abs', 4)} (barometer)`,
       `e = φ e_s = ${say(input.humidity, '%')} × ${say(vapourPressure(input.airTemperature), 'kPa')} = ${say(output.vapour, 'kPa')}`,
-      `ρ = (p − e) / (R_d T) + e / (R_v T) at ${say(input.airTemperature, 'K', 4)} = ${say(output.airDensity, 'kg/m³', 4)}`,
+      words`ρ = (p − e) / (R_d T) + e / (R_v T) at ${say(input.airTemperature, 'K', 4)} = ${say(output.airDensity, 'kg/m³', 4)}`,
       `ρ / ρ_0 = ${say(output.airDensity, 'kg/m³', 4)} / ${say(seaLevelDensity, 'kg/m³', 4)} = ${say(output.share, '%')}`,
     ]
   },
@@ -201,20 +201,27 @@ export const airDensityCalculator = defineCalculator({
         ] as const
       })
     return {
-      title: 'Air density against altitude',
-      x: { label: 'Altitude', of: 'length', units: ['m', 'ft'] },
-      y: { label: 'Density', of: 'density', units: ['kg/m³', 'lb/ft³'] },
+      title: words`Air density against altitude`,
+      x: { label: words`Altitude`, of: 'length', units: ['m', 'ft'] },
+      y: { label: words`Density`, of: 'density', units: ['kg/m³', 'lb/ft³'] },
       series: [
-        { name: 'this temperature', points: line(input.airTemperature), line: 'solid' },
-        { name: 'at freezing', points: line(273.15), line: 'dashed' },
+        { name: words`this temperature`, points: line(input.airTemperature), line: 'solid' },
+        { name: words`at freezing`, points: line(273.15), line: 'dashed' },
       ],
       marks: [
         ...(output.airDensity === undefined
           ? []
-          : [{ x: input.altitude, y: output.airDensity, label: 'here', kind: 'point' as const }]),
-        { x: 0, y: ratedShare * seaLevelDensity, label: 'rated to here', kind: 'limit-y' },
+          : [
+              {
+                x: input.altitude,
+                y: output.airDensity,
+                label: words`here`,
+                kind: 'point' as const,
+              },
+            ]),
+        { x: 0, y: ratedShare * seaLevelDensity, label: words`rated to here`, kind: 'limit-y' },
       ],
-      caption: 'A hot day thins the air as much as a climb of several hundred metres.',
+      caption: words`A hot day thins the air as much as a climb of several hundred metres.`,
     }
   },
   examples: [

@@ -7,6 +7,7 @@
  */
 import { defineCalculator } from '../define.ts'
 import type { InputValues, ListField, NumberOutput } from '../define.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Common practice: shares of an axle's, a tyre's and the vehicle's rating. */
 const ratingInHand = 0.95
@@ -25,36 +26,36 @@ const items = (label: string, row: string, mark: string, help: string) =>
     rows: [1, 60],
     optional: true,
     fields: {
-      name: { type: 'text', label: 'Name', help: 'Such as rear box.' },
+      name: { type: 'text', label: words`Name`, help: words`Such as rear box.` },
       mass: {
         type: 'number',
-        label: 'Mass',
+        label: words`Mass`,
         symbol: `m_${mark}`,
         of: 'mass',
         units: ['kg', 'lb'],
         hard: [0.01, 5000],
         usual: [0.5, 600],
-        help: 'Weighed if at all possible.',
+        help: words`Weighed if at all possible.`,
       },
       x: {
         type: 'number',
-        label: 'Behind the front axle',
+        label: words`Behind the front axle`,
         symbol: `x_${mark}`,
         of: 'length',
         units: ['m', 'in'],
         hard: [-3, 10],
         usual: [-1.2, 5],
-        help: 'Of its middle; ahead of the axle negative.',
+        help: words`Of its middle; ahead of the axle negative.`,
       },
       z: {
         type: 'number',
-        label: 'Height',
+        label: words`Height`,
         symbol: `z_${mark}`,
         of: 'length',
         units: ['m', 'in'],
         hard: [-0.5, 4],
         usual: [0.15, 2],
-        help: 'Of its middle above the ground; only for the height of the centre of gravity.',
+        help: words`Of its middle above the ground; only for the height of the centre of gravity.`,
         optional: true,
       },
     },
@@ -76,80 +77,90 @@ const rating = (label: string, symbol: string, help: string) =>
 const inputs = {
   wheelbase: {
     type: 'number',
-    label: 'Wheelbase',
+    label: words`Wheelbase`,
     symbol: 'L',
     of: 'length',
     units: ['m', 'in'],
     hard: [0.8, 8],
     usual: [1.5, 4.5],
-    help: 'Front axle to rear axle.',
+    help: words`Front axle to rear axle.`,
   },
   frontBefore: {
     type: 'number',
-    label: 'Front axle before',
+    label: words`Front axle before`,
     symbol: 'F_0',
     of: 'mass',
     units: ['kg', 'lb'],
     hard: [20, 10_000],
     usual: [200, 2500],
-    help: 'The donor weighed axle by axle, level, empty, before anything came out.',
+    help: words`The donor weighed axle by axle, level, empty, before anything came out.`,
   },
   rearBefore: {
     type: 'number',
-    label: 'Rear axle before',
+    label: words`Rear axle before`,
     symbol: 'R_0',
     of: 'mass',
     units: ['kg', 'lb'],
     hard: [20, 10_000],
     usual: [200, 2500],
-    help: 'On the same weighbridge, the same day.',
+    help: words`On the same weighbridge, the same day.`,
   },
   heightBefore: {
     type: 'number',
-    label: 'Height of the centre of gravity before',
+    label: words`Height of the centre of gravity before`,
     symbol: 'h_0',
     of: 'length',
     units: ['m', 'in'],
     hard: [0.1, 2.5],
     usual: [0.35, 1],
-    help: 'Only if it was measured; then every item needs its height too.',
+    help: words`Only if it was measured; then every item needs its height too.`,
     optional: true,
   },
   removed: items(
-    'Taken out',
-    'part taken out',
+    words`Taken out`,
+    words`part taken out`,
     'o',
-    'Engine, tank, exhaust and all that came out.',
+    words`Engine, tank, exhaust and all that came out.`,
   ),
-  added: items('Put in', 'part put in', 'i', 'Motor, boxes, charger, brackets, coolant, cable.'),
-  load: items('People and load', 'load', 'l', 'Each seat taken and the load, where it will ride.'),
+  added: items(
+    words`Put in`,
+    words`part put in`,
+    'i',
+    words`Motor, boxes, charger, brackets, coolant, cable.`,
+  ),
+  load: items(
+    words`People and load`,
+    words`load`,
+    'l',
+    words`Each seat taken and the load, where it will ride.`,
+  ),
   frontRating: rating(
-    'Front axle rating',
+    words`Front axle rating`,
     'F_max',
-    'On the plate; springs added later do not raise it.',
+    words`On the plate; springs added later do not raise it.`,
   ),
   rearRating: rating(
-    'Rear axle rating',
+    words`Rear axle rating`,
     'R_max',
-    'On the plate; springs added later do not raise it.',
+    words`On the plate; springs added later do not raise it.`,
   ),
-  grossRating: rating('Gross vehicle rating', 'M_max', 'On the plate.'),
+  grossRating: rating(words`Gross vehicle rating`, 'M_max', words`On the plate.`),
   frontTyre: rating(
-    'Load of one front tyre',
+    words`Load of one front tyre`,
     'F_t',
-    'From its load index, at the pressure it is run at.',
+    words`From its load index, at the pressure it is run at.`,
   ),
   rearTyre: rating(
-    'Load of one rear tyre',
+    words`Load of one rear tyre`,
     'R_t',
-    'From its load index; for twins the twin rating.',
+    words`From its load index; for twins the twin rating.`,
   ),
   rearWheels: {
     type: 'choice',
-    label: 'Rear wheels',
-    help: 'How many tyres carry the rear axle.',
-    options: { single: 'two', twin: 'four, twin tyres' },
-    assume: { value: 'single', because: 'cars and light pickups have two' },
+    label: words`Rear wheels`,
+    help: words`How many tyres carry the rear axle.`,
+    options: { single: words`two`, twin: words`four, twin tyres` },
+    assume: { value: 'single', because: words`cars and light pickups have two` },
   },
 } as const
 
@@ -219,41 +230,40 @@ const length = (label: string, symbol: string) =>
 
 export const axleBalance = defineCalculator({
   id: 'axle-balance',
-  title: 'Mass and axle balance',
+  title: words`Mass and axle balance`,
   phase: 'vehicle',
-  purpose:
-    'What each axle carries after the conversion, empty and laden, against its rating, and how far the balance moved.',
+  purpose: words`What each axle carries after the conversion, empty and laden, against its rating, and how far the balance moved.`,
   inputs,
   outputs: {
-    kerb: mass('Empty, after', 'M'),
-    kerbChange: mass('Heavier than before by', 'ΔM'),
-    frontEmpty: mass('Front axle, empty', 'F'),
-    rearEmpty: mass('Rear axle, empty', 'R'),
-    frontShareBefore: fraction('Front share before', 's_0'),
-    frontShare: fraction('Front share, empty', 's'),
-    shareShift: fraction('Front share moved by', 'Δs'),
-    gross: mass('Laden', 'M_l'),
-    frontLaden: mass('Front axle, laden', 'F_l'),
-    rearLaden: mass('Rear axle, laden', 'R_l'),
-    frontShareLaden: fraction('Front share, laden', 's_l'),
-    frontUse: fraction('Front rating used', 'F_l/F_max'),
-    rearUse: fraction('Rear rating used', 'R_l/R_max'),
-    grossUse: fraction('Gross rating used', 'M_l/M_max'),
-    frontInHand: mass('Front rating left', 'ΔF'),
-    rearInHand: mass('Rear rating left', 'ΔR'),
-    payload: mass('People and load the rating leaves', 'P'),
-    position: length('Centre of gravity behind the front axle, laden', 'x'),
-    positionEmpty: length('Centre of gravity behind the front axle, empty', 'x_e'),
-    height: length('Height of the centre of gravity, laden', 'h'),
-    heightEmpty: length('Height of the centre of gravity, empty', 'h_e'),
+    kerb: mass(words`Empty, after`, 'M'),
+    kerbChange: mass(words`Heavier than before by`, 'ΔM'),
+    frontEmpty: mass(words`Front axle, empty`, 'F'),
+    rearEmpty: mass(words`Rear axle, empty`, 'R'),
+    frontShareBefore: fraction(words`Front share before`, 's_0'),
+    frontShare: fraction(words`Front share, empty`, 's'),
+    shareShift: fraction(words`Front share moved by`, 'Δs'),
+    gross: mass(words`Laden`, 'M_l'),
+    frontLaden: mass(words`Front axle, laden`, 'F_l'),
+    rearLaden: mass(words`Rear axle, laden`, 'R_l'),
+    frontShareLaden: fraction(words`Front share, laden`, 's_l'),
+    frontUse: fraction(words`Front rating used`, 'F_l/F_max'),
+    rearUse: fraction(words`Rear rating used`, 'R_l/R_max'),
+    grossUse: fraction(words`Gross rating used`, 'M_l/M_max'),
+    frontInHand: mass(words`Front rating left`, 'ΔF'),
+    rearInHand: mass(words`Rear rating left`, 'ΔR'),
+    payload: mass(words`People and load the rating leaves`, 'P'),
+    position: length(words`Centre of gravity behind the front axle, laden`, 'x'),
+    positionEmpty: length(words`Centre of gravity behind the front axle, empty`, 'x_e'),
+    height: length(words`Height of the centre of gravity, laden`, 'h'),
+    heightEmpty: length(words`Height of the centre of gravity, empty`, 'h_e'),
     table: {
       type: 'table',
-      label: 'What each item does',
+      label: words`What each item does`,
       columns: {
-        name: { type: 'text', label: 'Item' },
-        mass: mass('Mass', 'm'),
-        onFront: mass('On the front axle', 'ΔF_i'),
-        onRear: mass('On the rear axle', 'ΔR_i'),
+        name: { type: 'text', label: words`Item` },
+        mass: mass(words`Mass`, 'm'),
+        onFront: mass(words`On the front axle`, 'ΔF_i'),
+        onRear: mass(words`On the rear axle`, 'ΔR_i'),
       },
     },
   },
@@ -262,20 +272,20 @@ export const axleBalance = defineCalculator({
     String.raw`x = \frac{L R}{M}, \qquad h = \frac{M_0 h_0 + \sum \pm m_i z_i}{M}`,
   ],
   validity: [
-    'At rest on level ground; brakes, hills and a trailer’s nose shift load between the axles.',
-    'A worked figure is a forecast: weigh both axles again before the inspection.',
-    'Left and right are not worked; a box on one side needs a weighing by corners.',
+    words`At rest on level ground; brakes, hills and a trailer’s nose shift load between the axles.`,
+    words`A worked figure is a forecast: weigh both axles again before the inspection.`,
+    words`Left and right are not worked; a box on one side needs a weighing by corners.`,
   ],
   checks: {
-    sum: { title: 'Sum is possible', basis: 'model' },
-    front: { title: 'Front axle, laden', basis: 'common practice' },
-    rear: { title: 'Rear axle, laden', basis: 'common practice' },
-    gross: { title: 'Gross vehicle rating', basis: 'common practice' },
-    shift: { title: 'Balance moved', basis: 'common practice' },
-    frontTyres: { title: 'Front tyres', basis: 'common practice' },
-    rearTyres: { title: 'Rear tyres', basis: 'common practice' },
+    sum: { title: words`Sum is possible`, basis: 'model' },
+    front: { title: words`Front axle, laden`, basis: 'common practice' },
+    rear: { title: words`Rear axle, laden`, basis: 'common practice' },
+    gross: { title: words`Gross vehicle rating`, basis: 'common practice' },
+    shift: { title: words`Balance moved`, basis: 'common practice' },
+    frontTyres: { title: words`Front tyres`, basis: 'common practice' },
+    rearTyres: { title: words`Rear tyres`, basis: 'common practice' },
     steering: {
-      title: 'Weight on the steered axle',
+      title: words`Weight on the steered axle`,
       basis:
         'published: Regulation (EU) No 1230/2012, annex I, part C (20 %, goods vehicles above 3.5 t); 30 %: common practice',
     },
@@ -334,58 +344,72 @@ export const axleBalance = defineCalculator({
     const kg = (value: number) => say(value, 'kg', 4)
 
     const against = (
-      words: string,
+      fact: string,
       load: number,
       limit: number | undefined,
       use: number | undefined,
     ) => {
       if (!possible)
-        return ['unknown', `${words} cannot be judged until the sum is put right.`] as const
+        return ['unknown', words`${fact} cannot be judged until the sum is put right.`] as const
       if (limit === undefined || use === undefined)
         return [
           'unknown',
-          `${words} carries ${kg(load)}; its rating is not given. Read it off the plate.`,
+          words`${fact} carries ${kg(load)}; its rating is not given. Read it off the plate.`,
         ] as const
-      const carries = `${words} carries ${kg(load)}, ${say(use, '%')} of ${kg(limit)}`
+      const carries = words`${fact} carries ${kg(load)}, ${say(use, '%')} of ${kg(limit)}`
       return use <= ratingInHand
-        ? (['pass', `${carries}: ${kg(limit - load)} left.`] as const)
+        ? (['pass', words`${carries}: ${kg(limit - load)} left.`] as const)
         : use <= 1
           ? ([
               'watch',
-              `${carries}: nothing is left for luggage or a scale’s error. Move or save mass.`,
+              words`${carries}: nothing is left for luggage or a scale’s error. Move or save mass.`,
             ] as const)
           : ([
               'stop',
-              `${carries}: ${kg(load - limit)} too much. Move or save mass; helper springs do not raise a rating.`,
+              words`${carries}: ${kg(load - limit)} too much. Move or save mass; helper springs do not raise a rating.`,
             ] as const)
     }
-    const tyres = (words: string, load: number, one: number | undefined, count: number) => {
+    const tyres = (
+      axle: string,
+      unrated: string,
+      load: number,
+      one: number | undefined,
+      count: number,
+    ) => {
       if (!possible)
-        return [
-          'unknown',
-          `The ${words} tyres cannot be judged until the sum is put right.`,
-        ] as const
-      if (one === undefined)
-        return [
-          'unknown',
-          `The load rating of the ${words} tyres is not given. Read the load index on the sidewall.`,
-        ] as const
+        return ['unknown', words`${axle} cannot be judged until the sum is put right.`] as const
+      if (one === undefined) return ['unknown', unrated] as const
       const ratio = (one * count) / load
-      const carry = `The ${words} tyres carry ${say(ratio, '%')} of ${kg(load)}`
+      const carry = words`${axle} carry ${say(ratio, '%')} of ${kg(load)}`
       return ratio >= tyreInHand
         ? (['pass', `${carry}.`] as const)
         : ratio >= 1
-          ? (['watch', `${carry}: little is in hand. Fit tyres of a higher load index.`] as const)
+          ? ([
+              'watch',
+              words`${carry}: little is in hand. Fit tyres of a higher load index.`,
+            ] as const)
           : ([
               'stop',
-              `${carry}: overloaded. Fit tyres of a higher load index or take load off.`,
+              words`${carry}: overloaded. Fit tyres of a higher load index or take load off.`,
             ] as const)
     }
-    const front = against('The front axle', frontLaden, input.frontRating, output.frontUse)
-    const rear = against('The rear axle', rearLaden, input.rearRating, output.rearUse)
-    const whole = against('The vehicle', gross, input.grossRating, output.grossUse)
-    const frontTyres = tyres('front', frontLaden, input.frontTyre, 2)
-    const rearTyres = tyres('rear', rearLaden, input.rearTyre, input.rearWheels === 'twin' ? 4 : 2)
+    const front = against(words`The front axle`, frontLaden, input.frontRating, output.frontUse)
+    const rear = against(words`The rear axle`, rearLaden, input.rearRating, output.rearUse)
+    const whole = against(words`The vehicle`, gross, input.grossRating, output.grossUse)
+    const frontTyres = tyres(
+      words`The front tyres`,
+      words`The load rating of the front tyres is not given. Read the load index on the sidewall.`,
+      frontLaden,
+      input.frontTyre,
+      2,
+    )
+    const rearTyres = tyres(
+      words`The rear tyres`,
+      words`The load rating of the rear tyres is not given. Read the load index on the sidewall.`,
+      rearLaden,
+      input.rearTyre,
+      input.rearWheels === 'twin' ? 4 : 2,
+    )
 
     const moved = possible ? output.shareShift : undefined
     const points = Math.abs(moved ?? NaN)
@@ -396,27 +420,27 @@ export const axleBalance = defineCalculator({
         check: 'sum',
         level: possible ? 'pass' : 'stop',
         text: possible
-          ? `Before ${kg(input.frontBefore + input.rearBefore)}, after ${kg(output.kerb ?? 0)} empty, ${kg(gross)} laden.`
-          : 'An axle comes out at or below zero: a mass or a place is wrong, or the vehicle tips on its other axle. Check the lists.',
-        threshold: `each axle above ${say(0, 'kg', 1)}, empty and laden`,
+          ? words`Before ${kg(input.frontBefore + input.rearBefore)}, after ${kg(output.kerb ?? 0)} empty, ${kg(gross)} laden.`
+          : words`An axle comes out at or below zero: a mass or a place is wrong, or the vehicle tips on its other axle. Check the lists.`,
+        threshold: words`each axle above ${say(0, 'kg', 1)}, empty and laden`,
       },
       {
         check: 'front',
         level: front[0],
         text: front[1],
-        threshold: 'at most 95 % of the rating (watch), 100 % (stop)',
+        threshold: words`at most 95 % of the rating (watch), 100 % (stop)`,
       },
       {
         check: 'rear',
         level: rear[0],
         text: rear[1],
-        threshold: 'at most 95 % of the rating (watch), 100 % (stop)',
+        threshold: words`at most 95 % of the rating (watch), 100 % (stop)`,
       },
       {
         check: 'gross',
         level: whole[0],
         text: whole[1],
-        threshold: 'at most 95 % of the rating (watch), 100 % (stop)',
+        threshold: words`at most 95 % of the rating (watch), 100 % (stop)`,
       },
       {
         check: 'shift',
@@ -430,25 +454,31 @@ export const axleBalance = defineCalculator({
                 : 'stop',
         text:
           moved === undefined
-            ? 'The balance cannot be told until the sum is put right.'
-            : `The front carries ${say(output.frontShare, '%')} empty, before ${say(output.frontShareBefore, '%')}. ${
+            ? words`The balance cannot be told until the sum is put right.`
+            : `${words`The front carries ${say(output.frontShare, '%')} empty, before ${say(output.frontShareBefore, '%')}.`} ${
                 points <= shift.pass
-                  ? 'It stays near the donor’s.'
-                  : `It moved ${toRear ? 'rearward' : 'forward'}: handling and brake balance change. Move mass ${toRear ? 'forward' : 'rearward'}${points <= shift.watch ? ', or have brakes and springs set to it.' : ', or have the change reviewed by an engineer.'}`
+                  ? words`It stays near the donor’s.`
+                  : toRear
+                    ? points <= shift.watch
+                      ? words`It moved rearward: handling and brake balance change. Move mass forward, or have brakes and springs set to it.`
+                      : words`It moved rearward: handling and brake balance change. Move mass forward, or have the change reviewed by an engineer.`
+                    : points <= shift.watch
+                      ? words`It moved forward: handling and brake balance change. Move mass rearward, or have brakes and springs set to it.`
+                      : words`It moved forward: handling and brake balance change. Move mass rearward, or have the change reviewed by an engineer.`
               }`,
-        threshold: 'at most 3 points of the front share (watch), 6 points (stop)',
+        threshold: words`at most 3 points of the front share (watch), 6 points (stop)`,
       },
       {
         check: 'frontTyres',
         level: frontTyres[0],
         text: frontTyres[1],
-        threshold: 'at least 110 % of the axle load (watch), 100 % (stop)',
+        threshold: words`at least 110 % of the axle load (watch), 100 % (stop)`,
       },
       {
         check: 'rearTyres',
         level: rearTyres[0],
         text: rearTyres[1],
-        threshold: 'at least 110 % of the axle load (watch), 100 % (stop)',
+        threshold: words`at least 110 % of the axle load (watch), 100 % (stop)`,
       },
       {
         check: 'steering',
@@ -462,11 +492,11 @@ export const axleBalance = defineCalculator({
                 : 'stop',
         text:
           share === undefined
-            ? 'The steered axle cannot be judged until the sum is put right.'
+            ? words`The steered axle cannot be judged until the sum is put right.`
             : share >= steering.pass
-              ? `The front axle keeps ${say(share, '%')} of the laden mass.`
-              : `The front axle keeps only ${say(share, '%')} of the laden mass: it steers and brakes little, above all uphill. Move mass forward.`,
-        threshold: 'at least 30 % of the laden mass on the front axle (watch), 20 % (stop)',
+              ? words`The front axle keeps ${say(share, '%')} of the laden mass.`
+              : words`The front axle keeps only ${say(share, '%')} of the laden mass: it steers and brakes little, above all uphill. Move mass forward.`,
+        threshold: words`at least 30 % of the laden mass on the front axle (watch), 20 % (stop)`,
       },
     ]
   },
@@ -479,9 +509,9 @@ export const axleBalance = defineCalculator({
         .reduce((total, item) => total + item.sign * item.mass * item.x, 0) / input.wheelbase
     return [
       `M_0 = F_0 + R_0 = ${kg(input.frontBefore)} + ${kg(input.rearBefore)} = ${kg(input.frontBefore + input.rearBefore)}`,
-      `R = R_0 + Σ ± m x / L with L = ${say(input.wheelbase, 'm')}: ${kg(input.rearBefore)} + ${kg(moved(false))} = ${kg(output.rearEmpty)}`,
-      `F = M − R = ${kg(output.kerb)} − ${kg(output.rearEmpty)} = ${kg(output.frontEmpty)}, front share ${say(output.frontShare, '%')}`,
-      `laden: R_l = ${kg(input.rearBefore)} + ${kg(moved(true))} = ${kg(output.rearLaden)}`,
+      words`R = R_0 + Σ ± m x / L with L = ${say(input.wheelbase, 'm')}: ${kg(input.rearBefore)} + ${kg(moved(false))} = ${kg(output.rearEmpty)}`,
+      words`F = M − R = ${kg(output.kerb)} − ${kg(output.rearEmpty)} = ${kg(output.frontEmpty)}, front share ${say(output.frontShare, '%')}`,
+      words`laden: R_l = ${kg(input.rearBefore)} + ${kg(moved(true))} = ${kg(output.rearLaden)}`,
       `F_l = M_l − R_l = ${kg(output.gross)} − ${kg(output.rearLaden)} = ${kg(output.frontLaden)}`,
       `x = L R_l / M_l = ${say(output.position, 'm')}`,
       ...(output.height === undefined
@@ -502,19 +532,27 @@ export const axleBalance = defineCalculator({
       ...bar(input.wheelbase + shift, rear),
     ]
     return {
-      title: 'Loads seen from the side',
-      x: { label: 'Behind the front axle', of: 'length', units: ['m', 'in'] },
-      y: { label: 'Mass', of: 'mass', units: ['kg', 'lb'], fromZero: true },
+      title: words`Loads seen from the side`,
+      x: { label: words`Behind the front axle`, of: 'length', units: ['m', 'in'] },
+      y: { label: words`Mass`, of: 'mass', units: ['kg', 'lb'], fromZero: true },
       series: [
         {
-          name: 'before',
+          name: words`before`,
           line: 'dotted',
           points: pair(-aside, input.frontBefore, input.rearBefore),
         },
-        { name: 'empty', line: 'dashed', points: pair(0, output.frontEmpty, output.rearEmpty) },
-        { name: 'laden', line: 'solid', points: pair(aside, output.frontLaden, output.rearLaden) },
         {
-          name: 'items',
+          name: words`empty`,
+          line: 'dashed',
+          points: pair(0, output.frontEmpty, output.rearEmpty),
+        },
+        {
+          name: words`laden`,
+          line: 'solid',
+          points: pair(aside, output.frontLaden, output.rearLaden),
+        },
+        {
+          name: words`items`,
           line: 'solid',
           points: signed(input).flatMap(({ x, sign, mass }) => bar(x, sign * mass)),
         },
@@ -522,23 +560,24 @@ export const axleBalance = defineCalculator({
       marks: [
         ...(input.frontRating === undefined
           ? []
-          : [{ x: 0, y: input.frontRating, label: 'front rating', kind: 'point' as const }]),
+          : [{ x: 0, y: input.frontRating, label: words`front rating`, kind: 'point' as const }]),
         ...(input.rearRating === undefined
           ? []
           : [
               {
                 x: input.wheelbase,
                 y: input.rearRating,
-                label: 'rear rating',
+                label: words`rear rating`,
                 kind: 'point' as const,
               },
             ]),
         ...(output.position === undefined
           ? []
-          : [{ x: output.position, y: 0, label: 'centre of gravity', kind: 'point' as const }]),
+          : [
+              { x: output.position, y: 0, label: words`centre of gravity`, kind: 'point' as const },
+            ]),
       ],
-      caption:
-        'Bars at both axles before, empty and laden; each item stands where it sits, what came out hangs down. Front is to the left.',
+      caption: words`Bars at both axles before, empty and laden; each item stands where it sits, what came out hangs down. Front is to the left.`,
     }
   },
   examples: [

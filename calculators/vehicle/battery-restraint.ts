@@ -11,6 +11,7 @@ import { boltThreads, nominalDiameter, proofLoad } from '../bolts.ts'
 import type { BoltClass } from '../bolts.ts'
 import { defineCalculator } from '../define.ts'
 import type { InputValues, NumberOutput } from '../define.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Common practice: times the load before the bolt stays longer. */
 const margin = { pass: 1.5, stop: 1 } as const
@@ -28,74 +29,74 @@ const loadField = (label: string, symbol: string, value: number, because: string
     units: ['', ''],
     hard: [0.5, 60],
     usual: [1, 40],
-    help: 'As a multiple of the box’s weight; the local code decides.',
+    help: words`As a multiple of the box’s weight; the local code decides.`,
     assume: { value, because },
   }) as const
 
 const inputs = {
   mass: {
     type: 'number',
-    label: 'Mass of the full box',
+    label: words`Mass of the full box`,
     symbol: 'm',
     of: 'mass',
     units: ['kg', 'lb'],
     hard: [1, 1500],
     usual: [5, 500],
-    help: 'Cells, box, lid, busbars, cooling.',
+    help: words`Cells, box, lid, busbars, cooling.`,
   },
   centreHeight: {
     type: 'number',
-    label: 'Centre of gravity off the bolted plane',
+    label: words`Centre of gravity off the bolted plane`,
     symbol: 'h',
     of: 'length',
     units: ['mm', 'in'],
     hard: [0, 1500],
     usual: [50, 500],
-    help: 'Above it for a box that stands, below it for one that hangs.',
+    help: words`Above it for a box that stands, below it for one that hangs.`,
   },
   mounting: {
     type: 'choice',
-    label: 'The box',
-    help: 'Whether the floor carries it or the bolts do.',
-    options: { stands: 'stands on the floor', hangs: 'hangs under it' },
+    label: words`The box`,
+    help: words`Whether the floor carries it or the bolts do.`,
+    options: { stands: words`stands on the floor`, hangs: words`hangs under it` },
     choice: true,
   },
   bolts: {
     type: 'list',
-    label: 'Bolts',
-    row: 'bolt',
-    help: 'Each bolt’s place from the box’s centre of gravity, seen from above.',
+    label: words`Bolts`,
+    row: words`bolt`,
+    help: words`Each bolt’s place from the box’s centre of gravity, seen from above.`,
     rows: [1, 40],
     fields: {
-      name: { type: 'text', label: 'Name', help: 'Such as rear left.' },
+      name: { type: 'text', label: words`Name`, help: words`Such as rear left.` },
       x: {
         type: 'number',
-        label: 'Rearward',
+        label: words`Rearward`,
         symbol: 'x_i',
         of: 'length',
         units: ['mm', 'in'],
         hard: [-3000, 3000],
         usual: [-1200, 1200],
-        help: 'Ahead of the centre of gravity negative.',
+        help: words`Ahead of the centre of gravity negative.`,
         choice: true,
       },
       y: {
         type: 'number',
-        label: 'To the left',
+        label: words`To the left`,
         symbol: 'y_i',
         of: 'length',
         units: ['mm', 'in'],
         hard: [-2000, 2000],
         usual: [-900, 900],
-        help: 'To the right negative.',
+        help: words`To the right negative.`,
         choice: true,
       },
     },
   },
   thread: {
     type: 'choice',
-    label: 'Bolt size',
-    help: 'Coarse thread.',
+    label: words`Bolt size`,
+    help: words`Coarse thread.`,
     options: {
       M5: 'M5',
       M6: 'M6',
@@ -110,75 +111,80 @@ const inputs = {
   },
   property: {
     type: 'choice',
-    label: 'Property class',
-    help: 'Stamped on the head; an unmarked bolt is taken as 4.6.',
+    label: words`Property class`,
+    help: words`Stamped on the head; an unmarked bolt is taken as 4.6.`,
     options: { '4.6': '4.6', '5.8': '5.8', '8.8': '8.8', '10.9': '10.9', '12.9': '12.9' },
     choice: true,
   },
   boltProof: {
     type: 'number',
-    label: 'Proof load from the bolt’s sheet',
+    label: words`Proof load from the bolt’s sheet`,
     symbol: 'F_sheet',
     of: 'force',
     units: ['kN', 'lbf'],
     hard: [0.5, 500],
     usual: [5, 250],
-    help: 'Instead of the table, for inch, stainless or galvanised bolts.',
+    help: words`Instead of the table, for inch, stainless or galvanised bolts.`,
     optional: true,
   },
-  forward: loadField('Forward', 'n_f', usualLoads.forward, 'an Australian guideline asks 20 g'),
-  side: loadField('Sideways', 'n_s', usualLoads.side, 'recalled from the same guideline'),
-  rear: loadField('Rearward', 'n_r', usualLoads.rear, 'recalled from the same guideline'),
+  forward: loadField(
+    words`Forward`,
+    'n_f',
+    usualLoads.forward,
+    words`an Australian guideline asks 20 g`,
+  ),
+  side: loadField(words`Sideways`, 'n_s', usualLoads.side, words`recalled from the same guideline`),
+  rear: loadField(words`Rearward`, 'n_r', usualLoads.rear, words`recalled from the same guideline`),
   vertical: loadField(
-    'Up and down',
+    words`Up and down`,
     'n_v',
     usualLoads.vertical,
-    'recalled; a roll-over pulls the box up',
+    words`recalled; a roll-over pulls the box up`,
   ),
   sheet: {
     type: 'number',
-    label: 'Thickness of the metal pulled on',
+    label: words`Thickness of the metal pulled on`,
     symbol: 't',
     of: 'length',
     units: ['mm', 'in'],
     hard: [0.4, 25],
     usual: [0.7, 6],
-    help: 'Sound metal only: floor, rail or bracket where the bolt goes through.',
+    help: words`Sound metal only: floor, rail or bracket where the bolt goes through.`,
   },
   strength: {
     type: 'number',
-    label: 'Tensile strength of that metal',
+    label: words`Tensile strength of that metal`,
     symbol: 'f_u',
     of: 'pressure',
     units: ['MPa', 'psi'],
     hard: [60, 1500],
     usual: [150, 600],
-    help: 'Least value of its grade.',
+    help: words`Least value of its grade.`,
     assume: {
       value: 270,
-      because: 'the softest deep-drawing body steel (recalled: EN 10130, DC01)',
+      because: words`the softest deep-drawing body steel (recalled: EN 10130, DC01)`,
     },
   },
   spread: {
     type: 'number',
-    label: 'Width of the washer or plate behind it',
+    label: words`Width of the washer or plate behind it`,
     symbol: 'd_m',
     of: 'length',
     units: ['mm', 'in'],
     hard: [8, 300],
     usual: [15, 100],
-    help: 'Across; thick enough not to dish. The bolt head’s own width if there is none.',
+    help: words`Across; thick enough not to dish. The bolt head’s own width if there is none.`,
     choice: true,
   },
   edge: {
     type: 'number',
-    label: 'Hole to the nearest edge',
+    label: words`Hole to the nearest edge`,
     symbol: 'e',
     of: 'length',
     units: ['mm', 'in'],
     hard: [3, 500],
     usual: [10, 100],
-    help: 'From the middle of the hole to the edge of the metal it pulls on.',
+    help: words`From the middle of the hole to the edge of the metal it pulls on.`,
     choice: true,
   },
 } as const
@@ -204,13 +210,13 @@ function directions(input: Inputs): readonly Direction[] {
     off: off * n * weight,
   })
   return [
-    way('forward', input.forward, -1, 0, 0),
-    way('rearward', input.rear, 1, 0, 0),
-    way('to the left', input.side, 0, 1, 0),
-    way('to the right', input.side, 0, -1, 0),
+    way(words`forward`, input.forward, -1, 0, 0),
+    way(words`rearward`, input.rear, 1, 0, 0),
+    way(words`to the left`, input.side, 0, 1, 0),
+    way(words`to the right`, input.side, 0, -1, 0),
     input.mounting === 'stands'
-      ? way('up', input.vertical, 0, 0, 1)
-      : way('down', input.vertical, 0, 0, 1),
+      ? way(words`up`, input.vertical, 0, 0, 1)
+      : way(words`down`, input.vertical, 0, 0, 1),
   ]
 }
 
@@ -298,47 +304,46 @@ const number = (label: string, symbol: string) =>
 
 export const batteryRestraint = defineCalculator({
   id: 'battery-restraint',
-  title: 'Battery restraint, bolts only',
+  title: words`Battery restraint, bolts only`,
   phase: 'vehicle',
-  purpose:
-    'What the worst bolt of a battery box takes in a crash, and whether the metal it pulls on holds. Box, frame, straps and welds are not worked.',
+  purpose: words`What the worst bolt of a battery box takes in a crash, and whether the metal it pulls on holds. Box, frame, straps and welds are not worked.`,
   inputs,
   outputs: {
-    worstDirection: { type: 'text', label: 'Worst direction' },
-    worstBolt: { type: 'text', label: 'Worst bolt' },
-    worstTension: force('Its pull', 'N'),
-    worstShear: force('Its shear', 'V'),
-    worstEquivalent: force('Both together', 'F_e'),
-    averageShare: force('If all bolts shared alike', 'F/n'),
-    boltCapacity: force('Proof load of the bolt', 'F_p'),
-    boltMargin: number('Bolt holds times the load', 'S_b'),
-    sizeNeeded: { type: 'text', label: 'Bolt of this class that holds 1.5 times' },
-    sizeMargin: number('That bolt holds times the load', 'S_n'),
-    mostTension: force('Strongest pull on the metal', 'N_max'),
-    pullThrough: force('Metal lets the washer through at', 'B_p'),
-    pullMargin: number('Metal holds the pull times', 'S_p'),
+    worstDirection: { type: 'text', label: words`Worst direction` },
+    worstBolt: { type: 'text', label: words`Worst bolt` },
+    worstTension: force(words`Its pull`, 'N'),
+    worstShear: force(words`Its shear`, 'V'),
+    worstEquivalent: force(words`Both together`, 'F_e'),
+    averageShare: force(words`If all bolts shared alike`, 'F/n'),
+    boltCapacity: force(words`Proof load of the bolt`, 'F_p'),
+    boltMargin: number(words`Bolt holds times the load`, 'S_b'),
+    sizeNeeded: { type: 'text', label: words`Bolt of this class that holds 1.5 times` },
+    sizeMargin: number(words`That bolt holds times the load`, 'S_n'),
+    mostTension: force(words`Strongest pull on the metal`, 'N_max'),
+    pullThrough: force(words`Metal lets the washer through at`, 'B_p'),
+    pullMargin: number(words`Metal holds the pull times`, 'S_p'),
     spreadNeeded: {
       type: 'number',
-      label: 'Washer or plate needed',
+      label: words`Washer or plate needed`,
       symbol: 'd_n',
       of: 'length',
       units: ['mm', 'in'],
     },
-    mostShear: force('Strongest shear on the metal', 'V_max'),
-    bearing: force('Hole tears at', 'F_b'),
-    bearingMargin: number('Metal holds the shear times', 'S_h'),
+    mostShear: force(words`Strongest shear on the metal`, 'V_max'),
+    bearing: force(words`Hole tears at`, 'F_b'),
+    bearingMargin: number(words`Metal holds the shear times`, 'S_h'),
     table: {
       type: 'table',
-      label: 'Direction by direction',
+      label: words`Direction by direction`,
       columns: {
-        name: { type: 'text', label: 'Direction' },
+        name: { type: 'text', label: words`Direction` },
         load: number('g', 'n_i'),
-        total: force('Load on the box', 'F_i'),
-        bolt: { type: 'text', label: 'Worst bolt' },
-        tension: force('Pull', 'N_i'),
-        shear: force('Shear', 'V_i'),
-        equivalent: force('Together', 'F_ei'),
-        margin: number('Holds times', 'S_i'),
+        total: force(words`Load on the box`, 'F_i'),
+        bolt: { type: 'text', label: words`Worst bolt` },
+        tension: force(words`Pull`, 'N_i'),
+        shear: force(words`Shear`, 'V_i'),
+        equivalent: force(words`Together`, 'F_ei'),
+        margin: number(words`Holds times`, 'S_i'),
       },
     },
   },
@@ -348,25 +353,25 @@ export const batteryRestraint = defineCalculator({
     String.raw`B_p = 0.6\,\pi\,d_m\,t\,f_u, \qquad F_b = 2.5\,\min\left(1, \frac{e}{3.3\,d}\right) f_u\,d\,t`,
   ],
   validity: [
-    'Upright bolts in one level plane, a stiff box; friction, tightening and straps are left out. Bolts through side walls are not covered.',
-    'Shear is taken through the thread; all bolts share it, which needs close holes.',
-    'Only bolts and the metal at the hole: box walls, brackets, welds, spot welds and rails can fail first.',
-    'Quasi-static loads. An engineer signs a restraint, not this page.',
+    words`Upright bolts in one level plane, a stiff box; friction, tightening and straps are left out. Bolts through side walls are not covered.`,
+    words`Shear is taken through the thread; all bolts share it, which needs close holes.`,
+    words`Only bolts and the metal at the hole: box walls, brackets, welds, spot welds and rails can fail first.`,
+    words`Quasi-static loads. An engineer signs a restraint, not this page.`,
   ],
   checks: {
     loads: {
-      title: 'Loads designed for',
+      title: words`Loads designed for`,
       basis:
         'published: Australian electric-drive guideline NCOP14, 20 g as builders’ groups summarise it; 15, 10 and 10 g recalled; the local code decides',
     },
-    pattern: { title: 'Bolts hold against tipping', basis: 'model' },
-    bolt: { title: 'Worst bolt', basis: 'ISO 898-1 proof loads; factor 1.5: common practice' },
+    pattern: { title: words`Bolts hold against tipping`, basis: 'model' },
+    bolt: { title: words`Worst bolt`, basis: 'ISO 898-1 proof loads; factor 1.5: common practice' },
     pull: {
-      title: 'Pull through the metal',
+      title: words`Pull through the metal`,
       basis: 'recalled: EN 1993-1-8, table 3.4; factor 1.5: common practice',
     },
     bearing: {
-      title: 'Tear at the hole',
+      title: words`Tear at the hole`,
       basis: 'recalled: EN 1993-1-8, table 3.4; factor 1.5: common practice',
     },
   },
@@ -426,7 +431,7 @@ export const batteryRestraint = defineCalculator({
       sizeNeeded:
         worst === undefined || input.boltProof !== undefined
           ? undefined
-          : (size ?? 'none up to M20: more bolts, wider apart'),
+          : (size ?? words`none up to M20: more bolts, wider apart`),
       sizeMargin: ratio(
         size === undefined ? undefined : proofLoad(size, property),
         worst?.equivalent,
@@ -453,10 +458,10 @@ export const batteryRestraint = defineCalculator({
   findings(input, output, say) {
     const stands = output.worstDirection !== undefined
     const low = [
-      ...(input.forward < usualLoads.forward ? ['forward'] : []),
-      ...(input.side < usualLoads.side ? ['sideways'] : []),
-      ...(input.rear < usualLoads.rear ? ['rearward'] : []),
-      ...(input.vertical < usualLoads.vertical ? ['up and down'] : []),
+      ...(input.forward < usualLoads.forward ? [words`forward`] : []),
+      ...(input.side < usualLoads.side ? [words`sideways`] : []),
+      ...(input.rear < usualLoads.rear ? [words`rearward`] : []),
+      ...(input.vertical < usualLoads.vertical ? [words`up and down`] : []),
     ]
     const level = (held: number | undefined) =>
       !stands
@@ -472,34 +477,34 @@ export const batteryRestraint = defineCalculator({
     const bearing = level(output.bearingMargin)
     const remedy =
       output.sizeNeeded === undefined
-        ? `A proof load of ${say(margin.pass * (output.worstEquivalent ?? 0), 'kN')} is needed.`
-        : `Needed in class ${input.property}: ${output.sizeNeeded}.`
-    const noGroup = 'It cannot be told while the bolts do not hold against tipping.'
+        ? words`A proof load of ${say(margin.pass * (output.worstEquivalent ?? 0), 'kN')} is needed.`
+        : words`Needed in class ${input.property}: ${output.sizeNeeded}.`
+    const noGroup = words`It cannot be told while the bolts do not hold against tipping.`
     return [
       {
         check: 'loads',
         level: input.forward < usualLoads.forward ? 'stop' : low.length > 0 ? 'watch' : 'pass',
         text:
           low.length === 0
-            ? `Designed for ${say(input.forward, '', 2)} g forward, ${say(input.side, '', 2)} g sideways, ${say(input.rear, '', 2)} g rearward, ${say(input.vertical, '', 2)} g up and down. Hold it against the local code.`
-            : `Designed for less than the usual load: ${low.join(', ')}. Enter the load the local code names, with its clause, or design for the usual one.`,
-        threshold: '20 g forward (stop); 15 g sideways, 10 g rearward, 10 g up and down (watch)',
+            ? words`Designed for ${say(input.forward, '', 2)} g forward, ${say(input.side, '', 2)} g sideways, ${say(input.rear, '', 2)} g rearward, ${say(input.vertical, '', 2)} g up and down. Hold it against the local code.`
+            : words`Designed for less than the usual load: ${low.join(', ')}. Enter the load the local code names, with its clause, or design for the usual one.`,
+        threshold: words`20 g forward (stop); 15 g sideways, 10 g rearward, 10 g up and down (watch)`,
       },
       {
         check: 'pattern',
         level: stands ? 'pass' : 'unknown',
         text: stands
-          ? `${input.bolts.length} bolts hold the box against tipping both ways.`
-          : 'Fewer than three bolts, or all in one line: nothing holds the box against tipping. Spread them out.',
-        threshold: 'three bolts or more, not in one line',
+          ? words`${input.bolts.length} bolts hold the box against tipping both ways.`
+          : words`Fewer than three bolts, or all in one line: nothing holds the box against tipping. Spread them out.`,
+        threshold: words`three bolts or more, not in one line`,
       },
       {
         check: 'bolt',
         level: bolt,
         text: !stands
           ? noGroup
-          : `The worst bolt (${where}) takes ${say(output.worstTension, 'kN')} pull and ${say(output.worstShear, 'kN')} shear, together ${say(output.worstEquivalent, 'kN')}; its proof load is ${say(output.boltCapacity, 'kN')}, ${say(output.boltMargin, '')} times that.${bolt === 'pass' ? '' : ` ${remedy}`}`,
-        threshold: 'proof load at least 1.5 times the load (watch), 1 times (stop)',
+          : words`The worst bolt (${where}) takes ${say(output.worstTension, 'kN')} pull and ${say(output.worstShear, 'kN')} shear, together ${say(output.worstEquivalent, 'kN')}; its proof load is ${say(output.boltCapacity, 'kN')}, ${say(output.boltMargin, '')} times that.${bolt === 'pass' ? '' : ` ${remedy}`}`,
+        threshold: words`proof load at least 1.5 times the load (watch), 1 times (stop)`,
       },
       {
         check: 'pull',
@@ -507,9 +512,9 @@ export const batteryRestraint = defineCalculator({
         text: !stands
           ? noGroup
           : output.pullMargin === undefined
-            ? 'No bolt is pulled.'
-            : `The metal lets the washer through at ${say(output.pullThrough, 'kN')}, ${say(output.pullMargin, '')} times the strongest pull of ${say(output.mostTension, 'kN')}.${pull === 'pass' ? '' : ` Put a plate of ${say(output.spreadNeeded, 'mm')} or wider behind it, or bolt to thicker metal.`}`,
-        threshold: 'at least 1.5 times the pull (watch), 1 times (stop)',
+            ? words`No bolt is pulled.`
+            : words`The metal lets the washer through at ${say(output.pullThrough, 'kN')}, ${say(output.pullMargin, '')} times the strongest pull of ${say(output.mostTension, 'kN')}.${pull === 'pass' ? '' : ` ${words`Put a plate of ${say(output.spreadNeeded, 'mm')} or wider behind it, or bolt to thicker metal.`}`}`,
+        threshold: words`at least 1.5 times the pull (watch), 1 times (stop)`,
       },
       {
         check: 'bearing',
@@ -517,20 +522,21 @@ export const batteryRestraint = defineCalculator({
         text: !stands
           ? noGroup
           : output.bearingMargin === undefined
-            ? 'No bolt is sheared.'
-            : `The hole tears at ${say(output.bearing, 'kN')}, ${say(output.bearingMargin, '')} times the strongest shear of ${say(output.mostShear, 'kN')}.${bearing === 'pass' ? '' : ' Use thicker metal, a doubler welded or bolted on, or more bolts.'}`,
-        threshold: 'at least 1.5 times the shear (watch), 1 times (stop)',
+            ? words`No bolt is sheared.`
+            : words`The hole tears at ${say(output.bearing, 'kN')}, ${say(output.bearingMargin, '')} times the strongest shear of ${say(output.mostShear, 'kN')}.${bearing === 'pass' ? '' : ` ${words`Use thicker metal, a doubler welded or bolted on, or more bolts.`}`}`,
+        threshold: words`at least 1.5 times the shear (watch), 1 times (stop)`,
       },
     ]
   },
   working(input, output, say) {
     const row = output.table.find(({ name }) => name === output.worstDirection)
-    if (row === undefined) return ['Cannot tell: the bolts do not hold the box against tipping.']
+    if (row === undefined)
+      return [words`Cannot tell: the bolts do not hold the box against tipping.`]
     return [
       `F = n m g = ${say(row.load, '')} × ${say(input.mass, 'kg')} × ${say(gravity, 'm/s²', 4)} = ${say(row.total, 'kN')} ${row.name ?? ''}`,
-      `shared alike: F / n_b = ${say(row.total, 'kN')} / ${input.bolts.length} = ${say(output.averageShare, 'kN')}`,
-      `tipping moment F h = ${say(row.total, 'kN')} × ${say(input.centreHeight, 'mm')} = ${say((row.total ?? 0) * input.centreHeight, 'N·m')}`,
-      `worst bolt “${row.bolt ?? ''}”: N = ${say(row.tension, 'kN')}, V = ${say(row.shear, 'kN')}`,
+      words`shared alike: F / n_b = ${say(row.total, 'kN')} / ${input.bolts.length} = ${say(output.averageShare, 'kN')}`,
+      words`tipping moment F h = ${say(row.total, 'kN')} × ${say(input.centreHeight, 'mm')} = ${say((row.total ?? 0) * input.centreHeight, 'N·m')}`,
+      words`worst bolt “${row.bolt ?? ''}”: N = ${say(row.tension, 'kN')}, V = ${say(row.shear, 'kN')}`,
       `F_e = √(N² + 3 V²) = ${say(row.equivalent, 'kN')}`,
       `S_b = F_p / F_e = ${say(output.boltCapacity, 'kN')} / ${say(row.equivalent, 'kN')} = ${say(output.boltMargin, '')}`,
       `B_p = 0.6 π d_m t f_u = 0.6 π × ${say(input.spread, 'mm')} × ${say(input.sheet, 'mm')} × ${say(input.strength, 'MPa')} = ${say(output.pullThrough, 'kN')}`,
@@ -539,27 +545,26 @@ export const batteryRestraint = defineCalculator({
   },
   plot(input, output) {
     return {
-      title: 'The bolts from above',
-      x: { label: 'Behind the box’s centre of gravity', of: 'length', units: ['mm', 'in'] },
-      y: { label: 'To the left', of: 'length', units: ['mm', 'in'] },
+      title: words`The bolts from above`,
+      x: { label: words`Behind the box’s centre of gravity`, of: 'length', units: ['mm', 'in'] },
+      y: { label: words`To the left`, of: 'length', units: ['mm', 'in'] },
       series: [
         {
-          name: 'bolts',
+          name: words`bolts`,
           line: 'none',
           points: input.bolts.map(({ x, y }) => [x, y] as const),
         },
       ],
       marks: [
-        { x: 0, y: 0, label: 'centre of gravity', kind: 'point' },
+        { x: 0, y: 0, label: words`centre of gravity`, kind: 'point' },
         ...input.bolts.map(({ x, y, name }) => ({
           x,
           y,
-          label: name === output.worstBolt ? `${name} (worst)` : name,
+          label: name === output.worstBolt ? words`${name} (worst)` : name,
           kind: 'point' as const,
         })),
       ],
-      caption:
-        'The wider the bolts stand around the centre of gravity, the less the worst one takes. The front is to the left.',
+      caption: words`The wider the bolts stand around the centre of gravity, the less the worst one takes. The front is to the left.`,
       sideView: true,
     }
   },
@@ -621,7 +626,7 @@ export const batteryRestraint = defineCalculator({
       outputs: {
         worstTension: '8172.2 N',
         boltMargin: '4.124',
-        worstDirection: 'down',
+        worstDirection: words`down`,
         sizeNeeded: 'M8',
       },
       findings: { bolt: 'pass', pull: 'pass', bearing: 'pass' },

@@ -10,6 +10,8 @@ import { gravity, standardPressure } from '../air.ts'
 import { defineCalculator } from '../define.ts'
 import type { InputValues, NumberOutput } from '../define.ts'
 import { heeding, wrongWay } from '../wrong-way.ts'
+import { counted } from '../../src/words/counted.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Common practice: iron above this, K: linings fade, then glaze and boil the fluid. */
 const hot = { pass: 573.15, stop: 673.15 } as const
@@ -61,148 +63,151 @@ const iron = (label: string, symbol: string) =>
     units: ['kg', 'lb'],
     hard: [0.5, 200],
     usual: [4, 40],
-    help: 'Discs or drums of both wheels, the rubbed part only; weigh one worn to its limit.',
+    help: words`Discs or drums of both wheels, the rubbed part only; weigh one worn to its limit.`,
   }) as const
 
 const inputs = {
   mass: {
     type: 'number',
-    label: 'Laden mass after the conversion',
+    label: words`Laden mass after the conversion`,
     symbol: 'm',
     of: 'mass',
     units: ['kg', 'lb'],
     hard: [100, 20_000],
     usual: [400, 5000],
-    help: 'As the inspection weighs it, or heavier.',
+    help: words`As the inspection weighs it, or heavier.`,
   },
   speed: {
     type: 'number',
-    label: 'Speed of the stops',
+    label: words`Speed of the stops`,
     symbol: 'v',
     of: 'speed',
     units: ['km/h', 'mph'],
     hard: [5, 250],
     usual: [40, 130],
-    help: 'The highest it is driven at.',
+    help: words`The highest it is driven at.`,
     choice: true,
   },
   stops: {
     type: 'number',
-    label: 'Stops one after the other',
+    label: words`Stops one after the other`,
     symbol: 'n',
     of: 'number',
     units: ['', ''],
     hard: [1, 20],
     usual: [1, 10],
-    help: 'Without time to cool; regeneration does not count, it may be off.',
-    assume: { value: 3, because: 'a fast road with a jam' },
+    help: words`Without time to cool; regeneration does not count, it may be off.`,
+    assume: { value: 3, because: words`a fast road with a jam` },
   },
-  frontIron: iron('Iron of the front brakes', 'm_f'),
-  rearIron: iron('Iron of the rear brakes', 'm_r'),
+  frontIron: iron(words`Iron of the front brakes`, 'm_f'),
+  rearIron: iron(words`Iron of the rear brakes`, 'm_r'),
   frontPart: {
     type: 'number',
-    label: 'Braking done by the front',
+    label: words`Braking done by the front`,
     symbol: 'β',
     of: 'fraction',
     units: ['%', '%'],
     hard: [5, 95],
     usual: [50, 85],
-    help: 'From the roller test at full pedal.',
-    assume: { value: 70, because: 'a car with its engine in front; the conversion may lower it' },
+    help: words`From the roller test at full pedal.`,
+    assume: {
+      value: 70,
+      because: words`a car with its engine in front; the conversion may lower it`,
+    },
   },
   specificHeat: {
     type: 'number',
-    label: 'Specific heat of the iron',
+    label: words`Specific heat of the iron`,
     symbol: 'c',
     of: 'specificHeat',
     units: ['kJ/(kg·K)', 'BTU/(lb·Δ°F)'],
     hard: [0.3, 1],
     usual: [0.42, 0.9],
-    help: 'Grey iron 0.46; an aluminium drum’s liner counts as iron.',
-    assume: { value: 0.46, because: 'grey cast iron' },
+    help: words`Grey iron 0.46; an aluminium drum’s liner counts as iron.`,
+    assume: { value: 0.46, because: words`grey cast iron` },
   },
   startTemperature: {
     type: 'number',
-    label: 'Brakes warm from before',
+    label: words`Brakes warm from before`,
     symbol: 'T_0',
     of: 'temperature',
     units: ['°C', '°F'],
     hard: [-40, 400],
     usual: [20, 150],
-    help: 'Before the first stop.',
-    assume: { value: 50, because: 'ordinary driving on a hot day' },
+    help: words`Before the first stop.`,
+    assume: { value: 50, because: words`ordinary driving on a hot day` },
   },
   servo: {
     type: 'choice',
-    label: 'Brake servo',
-    help: 'An electric servo and plain hydraulics need no vacuum.',
-    options: { vacuum: 'vacuum servo', none: 'none, or not by vacuum' },
+    label: words`Brake servo`,
+    help: words`An electric servo and plain hydraulics need no vacuum.`,
+    options: { vacuum: words`vacuum servo`, none: words`none, or not by vacuum` },
     choice: true,
   },
   tank: {
     type: 'number',
-    label: 'Vacuum tank',
+    label: words`Vacuum tank`,
     symbol: 'V_t',
     of: 'volume',
     units: ['L', 'qt'],
     hard: [0, 30],
     usual: [0.5, 8],
-    help: 'With hoses and the servo’s front chamber.',
+    help: words`With hoses and the servo’s front chamber.`,
     optional: true,
     choice: true,
   },
   servoVolume: {
     type: 'number',
-    label: 'Servo volume of a full stroke',
+    label: words`Servo volume of a full stroke`,
     symbol: 'V_s',
     of: 'volume',
     units: ['L', 'qt'],
     hard: [0.05, 15],
     usual: [0.8, 5],
-    help: 'Area of the diaphragm times its stroke; both diaphragms of a tandem.',
+    help: words`Area of the diaphragm times its stroke; both diaphragms of a tandem.`,
     optional: true,
   },
   cutIn: vacuum(
-    'Pump starts at',
+    words`Pump starts at`,
     'p_in',
-    'Vacuum at the switch: the worst moment to lose the pump.',
+    words`Vacuum at the switch: the worst moment to lose the pump.`,
     [45, 70],
   ),
-  cutOut: vacuum('Pump stops at', 'p_out', 'Vacuum at which the switch opens.', [55, 85]),
+  cutOut: vacuum(words`Pump stops at`, 'p_out', words`Vacuum at which the switch opens.`, [55, 85]),
   leak: vacuum(
-    'Vacuum lost in 15 s, pump off',
+    words`Vacuum lost in 15 s, pump off`,
     'Δp',
-    'From 66.7 kPa (20 inHg), brakes released.',
+    words`From 66.7 kPa (20 inHg), brakes released.`,
     [0, 10],
   ),
   altitude: {
     type: 'number',
-    label: 'Highest road',
+    label: words`Highest road`,
     symbol: 'z',
     of: 'length',
     units: ['m', 'ft'],
     hard: [-430, 6000],
     usual: [0, 3000],
-    help: 'Thin air gives a pump less to work with.',
-    assume: { value: 0, because: 'near sea level' },
+    help: words`Thin air gives a pump less to work with.`,
+    assume: { value: 0, because: words`near sea level` },
   },
   frontForce: brakeForce(
-    'Roller reading, front axle',
+    words`Roller reading, front axle`,
     'F_f',
-    'Both front wheels together, service brake.',
+    words`Both front wheels together, service brake.`,
   ),
   rearForce: brakeForce(
-    'Roller reading, rear axle',
+    words`Roller reading, rear axle`,
     'F_r',
-    'Both rear wheels together, service brake.',
+    words`Both rear wheels together, service brake.`,
   ),
-  parkForce: brakeForce('Roller reading, parking brake', 'F_p', 'Both wheels together.'),
+  parkForce: brakeForce(words`Roller reading, parking brake`, 'F_p', words`Both wheels together.`),
   firstUsed: {
     type: 'choice',
-    label: 'First used',
-    help: 'The British inspection asks more of younger cars; ask what applies to yours.',
-    options: { earlier: 'before September 2010', later: 'from September 2010' },
-    assume: { value: 'earlier', because: 'an old donor' },
+    label: words`First used`,
+    help: words`The British inspection asks more of younger cars; ask what applies to yours.`,
+    options: { earlier: words`before September 2010`, later: words`from September 2010` },
+    assume: { value: 'earlier', because: words`an old donor` },
   },
 } as const
 
@@ -257,28 +262,27 @@ const depth = (label: string, symbol: string) =>
 
 export const brakeEnergy = defineCalculator({
   id: 'brake-energy',
-  title: 'Brake heat, vacuum reserve and braking',
+  title: words`Brake heat, vacuum reserve and braking`,
   phase: 'vehicle',
-  purpose:
-    'How hot the brakes get at the new mass, whether the servo has vacuum for three stops without its pump, and whether the roller readings satisfy the inspection.',
+  purpose: words`How hot the brakes get at the new mass, whether the servo has vacuum for three stops without its pump, and whether the roller readings satisfy the inspection.`,
   inputs,
   outputs: {
     energy: {
       type: 'number',
-      label: 'Energy of one stop',
+      label: words`Energy of one stop`,
       symbol: 'E',
       of: 'energy',
       units: ['kJ', 'BTU'],
     },
-    frontRise: difference('Front warms by', 'ΔT_f'),
-    rearRise: difference('Rear warms by', 'ΔT_r'),
-    frontTemperature: temperature('Front brakes after it', 'T_f'),
-    rearTemperature: temperature('Rear brakes after it', 'T_r'),
-    vacuumStart: depth('Vacuum when the pump is lost', 'p_0'),
-    vacuumLeft: depth('Vacuum after three full strokes', 'p_3'),
+    frontRise: difference(words`Front warms by`, 'ΔT_f'),
+    rearRise: difference(words`Rear warms by`, 'ΔT_r'),
+    frontTemperature: temperature(words`Front brakes after it`, 'T_f'),
+    rearTemperature: temperature(words`Rear brakes after it`, 'T_r'),
+    vacuumStart: depth(words`Vacuum when the pump is lost`, 'p_0'),
+    vacuumLeft: depth(words`Vacuum after three full strokes`, 'p_3'),
     fullStrokes: {
       type: 'number',
-      label: 'Full strokes down to 40 kPa',
+      label: words`Full strokes down to 40 kPa`,
       symbol: 'n_40',
       of: 'number',
       units: ['', ''],
@@ -286,41 +290,41 @@ export const brakeEnergy = defineCalculator({
     },
     tankNeeded: {
       type: 'number',
-      label: 'Tank needed for three',
+      label: words`Tank needed for three`,
       symbol: 'V_n',
       of: 'volume',
       units: ['L', 'qt'],
     },
     airPressure: {
       type: 'number',
-      label: 'Air pressure at the highest road',
+      label: words`Air pressure at the highest road`,
       symbol: 'p_a',
       of: 'absolutePressure',
       units: ['kPa abs', 'psi abs'],
     },
-    efficiency: fraction('Braking efficiency at the new mass', 'η_b'),
-    frontMeasured: fraction('Front’s part on the roller', 'β_m'),
+    efficiency: fraction(words`Braking efficiency at the new mass`, 'η_b'),
+    frontMeasured: fraction(words`Front’s part on the roller`, 'β_m'),
     forceMissing: {
       type: 'number',
-      label: 'Roller reading missing',
+      label: words`Roller reading missing`,
       symbol: 'F_m',
       of: 'force',
       units: ['N', 'lbf'],
     },
-    parking: fraction('Parking brake at the new mass', 'η_p'),
+    parking: fraction(words`Parking brake at the new mass`, 'η_p'),
     table: {
       type: 'table',
-      label: 'Stroke by stroke without the pump',
+      label: words`Stroke by stroke without the pump`,
       columns: {
         stroke: {
           type: 'number',
-          label: 'Full strokes',
+          label: words`Full strokes`,
           symbol: 'n_i',
           of: 'number',
           units: ['', ''],
           exact: true,
         },
-        left: depth('Vacuum left', 'p_i'),
+        left: depth(words`Vacuum left`, 'p_i'),
       },
     },
   },
@@ -329,30 +333,30 @@ export const brakeEnergy = defineCalculator({
     String.raw`p_n = p_0\left(\frac{V_t}{V_t + V_s}\right)^n, \qquad \eta_b = \frac{F_f + F_r}{m g}`,
   ],
   validity: [
-    'All energy goes into the iron and none into air, tyres or motor: the worst case of stops in quick succession. A long descent is not covered.',
-    'Full strokes, slow enough that the air keeps its temperature; half strokes take half.',
-    'The roller shows what locks on its drums; a decelerometer on the road may show more.',
-    'Percentages are those of the British inspection as a yardstick; the local one decides.',
+    words`All energy goes into the iron and none into air, tyres or motor: the worst case of stops in quick succession. A long descent is not covered.`,
+    words`Full strokes, slow enough that the air keeps its temperature; half strokes take half.`,
+    words`The roller shows what locks on its drums; a decelerometer on the road may show more.`,
+    words`Percentages are those of the British inspection as a yardstick; the local one decides.`,
   ],
   checks: {
-    heat: { title: 'Brake temperature', basis: 'common practice' },
-    reserve: { title: 'Vacuum after three strokes', basis: 'common practice' },
+    heat: { title: words`Brake temperature`, basis: 'common practice' },
+    reserve: { title: words`Vacuum after three strokes`, basis: 'common practice' },
     supply: {
-      title: 'Vacuum when the pump starts',
+      title: words`Vacuum when the pump starts`,
       basis: 'published: brake-trade notes, 16 to 18 inHg',
     },
-    height: { title: 'Pump reaches its cut-out', basis: 'common practice' },
+    height: { title: words`Pump reaches its cut-out`, basis: 'common practice' },
     leak: {
-      title: 'Vacuum leak',
+      title: words`Vacuum leak`,
       basis:
         'published: workshop manuals, 3.3 kPa (1 inHg) in 15 s; common practice for twice that',
     },
     service: {
-      title: 'Service brake',
+      title: words`Service brake`,
       basis:
         'published: UK MOT inspection (change of June 2013), 58 % for cars first used from September 2010; 50 % for older vehicles recalled',
     },
-    parking: { title: 'Parking brake', basis: 'published: UK MOT inspection, 16 %' },
+    parking: { title: words`Parking brake`, basis: 'published: UK MOT inspection, 16 %' },
   },
   hazards: ['brakes', 'not-approval'],
   sources: [
@@ -423,11 +427,23 @@ export const brakeEnergy = defineCalculator({
     const front = output.frontTemperature ?? 0
     const rear = output.rearTemperature ?? 0
     const hottest = Math.max(front, rear)
-    const heats = `${input.stops} ${input.stops === 1 ? 'stop' : 'stops'} from ${say(input.speed, 'km/h')} take the ${front >= rear ? 'front' : 'rear'} brakes to ${say(hottest, '°C')}`
+    const [stops, speed, warmth] = [input.stops, say(input.speed, 'km/h'), say(hottest, '°C')]
+    const heats =
+      front >= rear
+        ? counted(
+            stops,
+            words`${stops} stop from ${speed} takes the front brakes to ${warmth}`,
+            words`${stops} stops from ${speed} take the front brakes to ${warmth}`,
+          )
+        : counted(
+            stops,
+            words`${stops} stop from ${speed} takes the rear brakes to ${warmth}`,
+            words`${stops} stops from ${speed} take the rear brakes to ${warmth}`,
+          )
     const heat = hottest <= hot.pass ? 'pass' : hottest <= hot.stop ? 'watch' : 'stop'
 
     const none = input.servo !== 'vacuum'
-    const noServo = 'There is no vacuum servo.'
+    const noServo = words`There is no vacuum servo.`
     const left = output.vacuumLeft
     // A vacuum gauge has inches of mercury on it where pressures are in psi.
     const suction = (value: number | undefined, figures?: number) =>
@@ -440,7 +456,7 @@ export const brakeEnergy = defineCalculator({
     const least = service[input.firstUsed]
     const switched = none
       ? undefined
-      : wrongWay(say, 'kPa', ['pump’s start', input.cutIn], ['pump’s stop', input.cutOut])
+      : wrongWay(say, 'kPa', [words`pump’s start`, input.cutIn], [words`pump’s stop`, input.cutOut])
     const brakes =
       eff === undefined ? 'unknown' : eff < least ? 'stop' : eff < service.later ? 'watch' : 'pass'
     const park = output.parking
@@ -448,8 +464,8 @@ export const brakeEnergy = defineCalculator({
       {
         check: 'heat',
         level: heat,
-        text: `${heats}.${heat === 'pass' ? '' : ' Linings fade there. Fit larger or vented discs, drive slower, or carry less; do not count on regeneration.'}`,
-        threshold: `at most ${say(hot.pass, '°C')} (watch), ${say(hot.stop, '°C')} (stop)`,
+        text: `${heats}.${heat === 'pass' ? '' : ` ${words`Linings fade there. Fit larger or vented discs, drive slower, or carry less; do not count on regeneration.`}`}`,
+        threshold: words`at most ${say(hot.pass, '°C')} (watch), ${say(hot.stop, '°C')} (stop)`,
       },
       {
         check: 'reserve',
@@ -463,11 +479,11 @@ export const brakeEnergy = defineCalculator({
         text: none
           ? noServo
           : left === undefined
-            ? 'Tank, servo volume or the pump’s starting point is not given: the reserve cannot be told.'
+            ? words`Tank, servo volume or the pump’s starting point is not given: the reserve cannot be told.`
             : left >= vacuumLeft
-              ? `After three full strokes without the pump ${suction(left)} are left.`
-              : `After three full strokes without the pump only ${suction(left)} are left and the pedal goes hard. ${output.tankNeeded === undefined ? 'Let the pump start at more vacuum.' : `Fit a tank of ${say(output.tankNeeded, 'L')} or more, with a check valve.`}`,
-        threshold: `at least ${suction(vacuumLeft, 2)} after three full strokes (stop)`,
+              ? words`After three full strokes without the pump ${suction(left)} are left.`
+              : words`After three full strokes without the pump only ${suction(left)} are left and the pedal goes hard. ${output.tankNeeded === undefined ? words`Let the pump start at more vacuum.` : words`Fit a tank of ${say(output.tankNeeded, 'L')} or more, with a check valve.`}`,
+        threshold: words`at least ${suction(vacuumLeft, 2)} after three full strokes (stop)`,
       },
       {
         check: 'supply',
@@ -485,12 +501,16 @@ export const brakeEnergy = defineCalculator({
             text: none
               ? noServo
               : start === undefined
-                ? 'The vacuum at which the pump starts is not given.'
-                : `The pump starts at ${suction(start)}${start >= supply.pass ? '.' : start >= supply.stop ? `, the low end of what servos are made for. Set it to ${suction(supply.pass, 2)} if the pump allows.` : ': the servo runs below what it is made for. Set the switch higher.'}`,
+                ? words`The vacuum at which the pump starts is not given.`
+                : start >= supply.pass
+                  ? words`The pump starts at ${suction(start)}.`
+                  : start >= supply.stop
+                    ? words`The pump starts at ${suction(start)}, the low end of what servos are made for. Set it to ${suction(supply.pass, 2)} if the pump allows.`
+                    : words`The pump starts at ${suction(start)}: the servo runs below what it is made for. Set the switch higher.`,
           },
           switched,
         ),
-        threshold: `at least ${suction(supply.pass, 2)} (watch), ${suction(supply.stop, 2)} (stop)`,
+        threshold: words`at least ${suction(supply.pass, 2)} (watch), ${suction(supply.stop, 2)} (stop)`,
       },
       {
         check: 'height',
@@ -506,11 +526,13 @@ export const brakeEnergy = defineCalculator({
         text: none
           ? noServo
           : most === undefined
-            ? 'The vacuum at which the pump stops is not given.'
+            ? words`The vacuum at which the pump stops is not given.`
             : most > reachable * air
-              ? `The pump stops at ${suction(most)}, but the air has only ${say(air, 'kPa abs')} at ${say(input.altitude, 'm')}: it ${most >= air ? 'never stops and burns out' : 'may not stop'}. Set it lower or fit a time limit with a warning.`
-              : `The pump stops at ${suction(most)}, ${say(most / air, '%')} of the air’s pressure at the highest road.`,
-        threshold: 'cut-out at most 90 % of the air’s pressure there (watch), 100 % (stop)',
+              ? most >= air
+                ? words`The pump stops at ${suction(most)}, but the air has only ${say(air, 'kPa abs')} at ${say(input.altitude, 'm')}: it never stops and burns out. Set it lower or fit a time limit with a warning.`
+                : words`The pump stops at ${suction(most)}, but the air has only ${say(air, 'kPa abs')} at ${say(input.altitude, 'm')}: it may not stop. Set it lower or fit a time limit with a warning.`
+              : words`The pump stops at ${suction(most)}, ${say(most / air, '%')} of the air’s pressure at the highest road.`,
+        threshold: words`cut-out at most 90 % of the air’s pressure there (watch), 100 % (stop)`,
       },
       {
         check: 'leak',
@@ -526,35 +548,35 @@ export const brakeEnergy = defineCalculator({
         text: none
           ? noServo
           : leak === undefined
-            ? `The leak test is not done yet: pump to ${suction(leakFrom)}, stop it, and read the gauge after 15 s.`
+            ? words`The leak test is not done yet: pump to ${suction(leakFrom)}, stop it, and read the gauge after 15 s.`
             : leak <= leakMost
-              ? `The system loses ${suction(leak)} in 15 s.`
-              : `The system loses ${suction(leak)} in 15 s: find the leak at check valve, hoses and servo before driving.`,
-        threshold: `at most ${suction(leakMost, 2)} in 15 s (watch), twice that (stop)`,
+              ? words`The system loses ${suction(leak)} in 15 s.`
+              : words`The system loses ${suction(leak)} in 15 s: find the leak at check valve, hoses and servo before driving.`,
+        threshold: words`at most ${suction(leakMost, 2)} in 15 s (watch), twice that (stop)`,
       },
       {
         check: 'service',
         level: brakes,
         text:
           eff === undefined
-            ? 'Roller readings of both axles are not given: have the brakes tested at the new mass.'
+            ? words`Roller readings of both axles are not given: have the brakes tested at the new mass.`
             : brakes === 'pass'
-              ? `The service brake reaches ${say(eff, '%')} of the new weight.`
+              ? words`The service brake reaches ${say(eff, '%')} of the new weight.`
               : brakes === 'watch'
-                ? `The service brake reaches ${say(eff, '%')} of the new weight: enough for an old vehicle only, and less than a younger one has to show.`
-                : `The service brake reaches ${say(eff, '%')} of the new weight and ${say(least, '%', 2)} are asked: ${say(output.forceMissing, 'N')} are missing. Uprate the brakes before the road.`,
-        threshold: `at least 58 % (watch), ${say(least, '%', 2)} (stop)`,
+                ? words`The service brake reaches ${say(eff, '%')} of the new weight: enough for an old vehicle only, and less than a younger one has to show.`
+                : words`The service brake reaches ${say(eff, '%')} of the new weight and ${say(least, '%', 2)} are asked: ${say(output.forceMissing, 'N')} are missing. Uprate the brakes before the road.`,
+        threshold: words`at least 58 % (watch), ${say(least, '%', 2)} (stop)`,
       },
       {
         check: 'parking',
         level: park === undefined ? 'unknown' : park >= parkingLeast ? 'pass' : 'stop',
         text:
           park === undefined
-            ? 'The parking brake’s reading is not given. A motor does not hold a parked vehicle.'
+            ? words`The parking brake’s reading is not given. A motor does not hold a parked vehicle.`
             : park >= parkingLeast
-              ? `The parking brake reaches ${say(park, '%')} of the new weight.`
-              : `The parking brake reaches only ${say(park, '%')} of the new weight. Adjust or uprate it: a motor does not hold a parked vehicle.`,
-        threshold: 'at least 16 % (stop)',
+              ? words`The parking brake reaches ${say(park, '%')} of the new weight.`
+              : words`The parking brake reaches only ${say(park, '%')} of the new weight. Adjust or uprate it: a motor does not hold a parked vehicle.`,
+        threshold: words`at least 16 % (stop)`,
       },
     ]
   },
@@ -574,34 +596,33 @@ export const brakeEnergy = defineCalculator({
   plot(input, output) {
     if (output.table.some(({ left }) => left !== undefined))
       return {
-        title: 'Vacuum without the pump',
-        x: { label: 'Full strokes', of: 'number', units: ['', ''] },
-        y: { label: 'Vacuum left', of: 'pressure', units: ['kPa', 'inHg'], fromZero: true },
+        title: words`Vacuum without the pump`,
+        x: { label: words`Full strokes`, of: 'number', units: ['', ''] },
+        y: { label: words`Vacuum left`, of: 'pressure', units: ['kPa', 'inHg'], fromZero: true },
         series: [
           {
-            name: 'vacuum left',
+            name: words`vacuum left`,
             line: 'solid',
             points: output.table.map(({ stroke, left }) => [stroke ?? 0, left] as const),
           },
         ],
-        marks: [{ x: 0, y: vacuumLeft, label: 'servo still helps', kind: 'limit-y' }],
-        caption:
-          'Each full stroke takes the same share of what is left; a larger tank makes the share smaller.',
+        marks: [{ x: 0, y: vacuumLeft, label: words`servo still helps`, kind: 'limit-y' }],
+        caption: words`Each full stroke takes the same share of what is left; a larger tank makes the share smaller.`,
       }
     const heated = (perRun: number | undefined) =>
       [0, 1, 2, 3, 4, 5, 6].map(
         (stop) => [stop, input.startTemperature + (stop * (perRun ?? 0)) / input.stops] as const,
       )
     return {
-      title: 'Brake temperature, stop after stop',
-      x: { label: 'Stops', of: 'number', units: ['', ''] },
-      y: { label: 'Iron', of: 'temperature', units: ['°C', '°F'] },
+      title: words`Brake temperature, stop after stop`,
+      x: { label: words`Stops`, of: 'number', units: ['', ''] },
+      y: { label: words`Iron`, of: 'temperature', units: ['°C', '°F'] },
       series: [
-        { name: 'front', line: 'solid', points: heated(output.frontRise) },
-        { name: 'rear', line: 'dashed', points: heated(output.rearRise) },
+        { name: words`front`, line: 'solid', points: heated(output.frontRise) },
+        { name: words`rear`, line: 'dashed', points: heated(output.rearRise) },
       ],
-      marks: [{ x: 0, y: hot.pass, label: 'linings fade', kind: 'limit-y' }],
-      caption: 'Without time to cool every stop adds the same rise.',
+      marks: [{ x: 0, y: hot.pass, label: words`linings fade`, kind: 'limit-y' }],
+      caption: words`Without time to cool every stop adds the same rise.`,
     }
   },
   examples: [

@@ -10,6 +10,8 @@ import { airDensity, gravity } from '../air.ts'
 import { defineCalculator } from '../define.ts'
 import type { InputValues, NumberOutput } from '../define.ts'
 import { leastSquares } from '../least-squares.ts'
+import { counted } from '../../src/words/counted.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Common practice. */
 const agree = { pass: 0.1, stop: 0.25 } as const
@@ -25,101 +27,105 @@ const rounds = 6
 const inputs = {
   mass: {
     type: 'number',
-    label: 'Mass as it rolled',
+    label: words`Mass as it rolled`,
     symbol: 'm',
     of: 'mass',
     units: ['kg', 'lb'],
     hard: [50, 20_000],
     usual: [400, 5000],
-    help: 'Weighed with the people who were in it.',
+    help: words`Weighed with the people who were in it.`,
   },
   rotating: {
     type: 'number',
-    label: 'Turning parts, as a share of the mass',
+    label: words`Turning parts, as a share of the mass`,
     symbol: 'λ',
     of: 'fraction',
     units: ['%', '%'],
     hard: [0, 30],
     usual: [2, 10],
-    help: 'Wheels, tyres, axle; with the motor turning along it is more.',
-    assume: { value: 4, because: '3 to 5 % with the motor uncoupled (common practice)' },
+    help: words`Wheels, tyres, axle; with the motor turning along it is more.`,
+    assume: { value: 4, because: words`3 to 5 % with the motor uncoupled (common practice)` },
   },
   airTemperature: {
     type: 'number',
-    label: 'Air temperature',
+    label: words`Air temperature`,
     symbol: 'T',
     of: 'temperature',
     units: ['°C', '°F'],
     hard: [-60, 60],
     usual: [-10, 40],
-    help: 'During the runs.',
+    help: words`During the runs.`,
   },
   altitude: {
     type: 'number',
-    label: 'Altitude',
+    label: words`Altitude`,
     symbol: 'z',
     of: 'length',
     units: ['m', 'ft'],
     hard: [-430, 6000],
     usual: [0, 3000],
-    help: 'Of the road.',
-    assume: { value: 0, because: 'near sea level' },
+    help: words`Of the road.`,
+    assume: { value: 0, because: words`near sea level` },
   },
   density: {
     type: 'number',
-    label: 'Air density, if worked out',
+    label: words`Air density, if worked out`,
     symbol: 'ρ_a',
     of: 'density',
     units: ['kg/m³', 'lb/ft³'],
     hard: [0.4, 1.7],
     usual: [0.7, 1.45],
-    help: 'From the air density page; wins over altitude and temperature.',
+    help: words`From the air density page; wins over altitude and temperature.`,
     optional: true,
   },
   wind: {
     type: 'number',
-    label: 'Wind along the road',
+    label: words`Wind along the road`,
     symbol: 'w',
     of: 'speed',
     units: ['m/s', 'mph'],
     hard: [0, 15],
     usual: [0, 5],
-    help: 'Its strength at bonnet height. Left out: worked from the two ways where they tell it.',
+    help: words`Its strength at bonnet height. Left out: worked from the two ways where they tell it.`,
     optional: true,
   },
   readings: {
     type: 'list',
-    label: 'Readings',
-    row: 'reading',
-    help: 'Run by run, each in the order of time: at this second it did this speed.',
+    label: words`Readings`,
+    row: words`reading`,
+    help: words`Run by run, each in the order of time: at this second it did this speed.`,
     rows: [4, 300],
     fields: {
-      name: { type: 'text', label: 'Run', help: 'The same name for all readings of one run.' },
+      name: {
+        type: 'text',
+        label: words`Run`,
+        help: words`The same name for all readings of one run.`,
+      },
       way: {
         type: 'choice',
-        label: 'Way',
-        help: 'There, or back on the same stretch.',
-        options: { out: 'there', back: 'back' },
+        label: words`Way`,
+        help: words`There, or back on the same stretch.`,
+        options: { out: words`there`, back: words`back` },
       },
       time: {
         type: 'number',
-        label: 'Time',
+        label: words`Time`,
         symbol: 't_i',
         of: 'time',
         units: ['s', 's'],
         hard: [0, 3600],
         usual: [0, 300],
-        help: 'Since the run’s start.',
+        help: words`Since the run’s start.`,
       },
       speed: {
         type: 'number',
-        label: 'Speed',
+        label: words`Speed`,
         symbol: 'v_i',
         of: 'speed',
         units: ['km/h', 'mph'],
         hard: [1, 250],
         usual: [10, 130],
-        help: 'From a satellite receiver, not the speedometer.',
+        help: words`From a satellite receiver, not the speedometer.`,
       },
     },
   },
@@ -148,14 +154,14 @@ function runsOf(input: Inputs): readonly Coasted[] {
 function trouble(runs: readonly Coasted[]): string | undefined {
   for (const { name, readings } of runs) {
     if (new Set(readings.map(({ way }) => way)).size > 1)
-      return `Run “${name}” goes both there and back: give each way its own name.`
-    if (readings.length < 3) return `Run “${name}” has fewer than three readings.`
+      return words`Run “${name}” goes both there and back: give each way its own name.`
+    if (readings.length < 3) return words`Run “${name}” has fewer than three readings.`
     for (const [index, reading] of readings.slice(1).entries()) {
       const before = readings[index]
       if (before === undefined) continue
-      if (!(reading.time > before.time)) return `Run “${name}”: the times do not go up.`
+      if (!(reading.time > before.time)) return words`Run “${name}”: the times do not go up.`
       if (!(reading.speed < before.speed))
-        return `Run “${name}”: the speed does not go down; a gust, a slope or a slip of the pen.`
+        return words`Run “${name}”: the speed does not go down; a gust, a slope or a slip of the pen.`
     }
   }
   return undefined
@@ -309,50 +315,49 @@ const pace = (label: string, symbol: string) =>
 
 export const coastDown = defineCalculator({
   id: 'coast-down',
-  title: 'Coast-down',
+  title: words`Coast-down`,
   phase: 'vehicle',
-  purpose:
-    'Drag area and rolling resistance of the finished vehicle, from speeds and times while it rolls out in neutral.',
+  purpose: words`Drag area and rolling resistance of the finished vehicle, from speeds and times while it rolls out in neutral.`,
   inputs,
   outputs: {
-    dragArea: area('Drag coefficient times area', 'CdA'),
-    dragAreaSpread: area('CdA ± (k = 2)', 'U_CdA'),
-    rollingResistance: plain('Rolling resistance coefficient', 'Crr'),
-    rollingSpread: plain('Crr ± (k = 2)', 'U_Crr'),
-    explained: plain('r² of the fit', 'r²'),
-    apart: part('There and back differ by', 'Δ'),
+    dragArea: area(words`Drag coefficient times area`, 'CdA'),
+    dragAreaSpread: area(words`CdA ± (k = 2)`, 'U_CdA'),
+    rollingResistance: plain(words`Rolling resistance coefficient`, 'Crr'),
+    rollingSpread: plain(words`Crr ± (k = 2)`, 'U_Crr'),
+    explained: plain(words`r² of the fit`, 'r²'),
+    apart: part(words`There and back differ by`, 'Δ'),
     windFound: {
       type: 'number',
-      label: 'Headwind on the way there, from the fit',
+      label: words`Headwind on the way there, from the fit`,
       symbol: 'w_f',
       of: 'speed',
       units: ['m/s', 'mph'],
     },
-    slopeFound: part('Rise of the road on the way there, from the fit', 'i_f'),
-    worstTime: part('Worked run times are off by, at most', 'Δt'),
+    slopeFound: part(words`Rise of the road on the way there, from the fit`, 'i_f'),
+    worstTime: part(words`Worked run times are off by, at most`, 'Δt'),
     airDensity: {
       type: 'number',
-      label: 'Air density',
+      label: words`Air density`,
       symbol: 'ρ',
       of: 'density',
       units: ['kg/m³', 'lb/ft³'],
     },
     forceAt80: {
       type: 'number',
-      label: 'Force at 80 km/h in that air',
+      label: words`Force at 80 km/h in that air`,
       symbol: 'F_80',
       of: 'force',
       units: ['N', 'lbf'],
     },
     table: {
       type: 'table',
-      label: 'Run by run',
+      label: words`Run by run`,
       columns: {
-        name: { type: 'text', label: 'Run' },
-        from: pace('From', 'v_0'),
-        to: pace('To', 'v_1'),
-        measured: seconds('Measured', 't_m'),
-        simulated: seconds('Worked back', 't_s'),
+        name: { type: 'text', label: words`Run` },
+        from: pace(words`From`, 'v_0'),
+        to: pace(words`To`, 'v_1'),
+        measured: seconds(words`Measured`, 't_m'),
+        simulated: seconds(words`Worked back`, 't_s'),
       },
     },
   },
@@ -361,18 +366,18 @@ export const coastDown = defineCalculator({
     String.raw`C_d A = \frac{2 m (1 + \lambda)\,c}{\rho}, \qquad C_{rr} = (1 + \lambda)\,\frac{a - c\,w^2}{g}, \qquad w = \frac{d}{2c}`,
   ],
   validity: [
-    'In neutral or with the clutch out, steering straight, brakes free, tyres warm, on a dry level road; the motor’s and gearbox’s drag otherwise counts as rolling.',
-    'Rolling resistance is taken as the same at every speed, the wind as steady and along the road.',
-    'The ± comes from the scatter about the fit; errors of mass, air density and of the speed sensor come on top.',
-    'A wide span of speeds, such as 90 to 20 km/h, tells drag and rolling apart; a narrow one does not.',
+    words`In neutral or with the clutch out, steering straight, brakes free, tyres warm, on a dry level road; the motor’s and gearbox’s drag otherwise counts as rolling.`,
+    words`Rolling resistance is taken as the same at every speed, the wind as steady and along the road.`,
+    words`The ± comes from the scatter about the fit; errors of mass, air density and of the speed sensor come on top.`,
+    words`A wide span of speeds, such as 90 to 20 km/h, tells drag and rolling apart; a narrow one does not.`,
   ],
   checks: {
-    readings: { title: 'Readings', basis: 'model' },
-    ways: { title: 'There and back agree', basis: 'common practice' },
-    fit: { title: 'Readings follow the fit', basis: 'common practice' },
-    sure: { title: 'Sharpness of the result', basis: 'common practice, k = 2' },
-    rolling: { title: 'Rolling resistance plausible', basis: 'common practice' },
-    times: { title: 'Runs worked back', basis: 'common practice' },
+    readings: { title: words`Readings`, basis: 'model' },
+    ways: { title: words`There and back agree`, basis: 'common practice' },
+    fit: { title: words`Readings follow the fit`, basis: 'common practice' },
+    sure: { title: words`Sharpness of the result`, basis: 'common practice, k = 2' },
+    rolling: { title: words`Rolling resistance plausible`, basis: 'common practice' },
+    times: { title: words`Runs worked back`, basis: 'common practice' },
   },
   hazards: ['moving-vehicle', 'loss-of-drive'],
   sources: [
@@ -434,7 +439,7 @@ export const coastDown = defineCalculator({
   },
   findings(input, output, say) {
     const { problem, fitted, sound, bothWays, runs } = worked(input)
-    const none = 'It cannot be told until the readings give a fit.'
+    const none = words`It cannot be told until the readings give a fit.`
     const rolling = output.rollingResistance
     const inRange = rolling !== undefined && rolling >= plausible.least && rolling <= plausible.most
     const apart = output.apart
@@ -470,12 +475,15 @@ export const coastDown = defineCalculator({
         text:
           problem ??
           (fitted === undefined
-            ? 'The readings are too few or too much alike to tell drag from rolling. Roll from a higher to a lower speed, with more readings.'
+            ? words`The readings are too few or too much alike to tell drag from rolling. Roll from a higher to a lower speed, with more readings.`
             : sound === undefined
-              ? 'The fit gives a negative drag or rolling resistance: wind, slope or readings are at fault. Repeat on a calm day.'
-              : `${input.readings.length} readings of ${runs.length} ${runs.length === 1 ? 'run' : 'runs'} are used.`),
-        threshold:
-          'three readings a run, times rising, speeds falling, drag and rolling above zero',
+              ? words`The fit gives a negative drag or rolling resistance: wind, slope or readings are at fault. Repeat on a calm day.`
+              : counted(
+                  runs.length,
+                  words`${input.readings.length} readings of ${runs.length} run are used.`,
+                  words`${input.readings.length} readings of ${runs.length} runs are used.`,
+                )),
+        threshold: words`three readings a run, times rising, speeds falling, drag and rolling above zero`,
       },
       {
         check: 'ways',
@@ -483,10 +491,10 @@ export const coastDown = defineCalculator({
         text:
           apart === undefined
             ? sound !== undefined && !bothWays
-              ? 'All runs go one way: wind and slope cannot be told from drag. Run back on the same stretch.'
+              ? words`All runs go one way: wind and slope cannot be told from drag. Run back on the same stretch.`
               : none
-            : `At the middle speed the slowing there and back differs by ${say(apart, '%', 2)}.${ways === 'pass' ? '' : ' Wind or slope is strong: find a calmer day or a flatter road.'}`,
-        threshold: 'within 10 % (watch), 25 % (stop)',
+            : words`At the middle speed the slowing there and back differs by ${say(apart, '%', 2)}.${ways === 'pass' ? '' : ` ${words`Wind or slope is strong: find a calmer day or a flatter road.`}`}`,
+        threshold: words`within 10 % (watch), 25 % (stop)`,
       },
       {
         check: 'fit',
@@ -494,8 +502,8 @@ export const coastDown = defineCalculator({
         text:
           r2 === undefined
             ? none
-            : `r² is ${say(r2, '', 4)}.${r2 >= goodFit ? '' : ' The readings scatter: gusts, bends, a brake that drags, or a slip of the pen.'}`,
-        threshold: 'r² at least 0.98 (watch)',
+            : words`r² is ${say(r2, '', 4)}.${r2 >= goodFit ? '' : ` ${words`The readings scatter: gusts, bends, a brake that drags, or a slip of the pen.`}`}`,
+        threshold: words`r² at least 0.98 (watch)`,
       },
       {
         check: 'sure',
@@ -503,8 +511,8 @@ export const coastDown = defineCalculator({
         text:
           spread === undefined
             ? none
-            : `CdA is ${say(output.dragArea, 'm²')} ± ${say(output.dragAreaSpread, 'm²', 2)}, Crr ${say(rolling, '')} ± ${say(output.rollingSpread, '', 2)}.${sharp === 'pass' ? '' : ' More runs over a wider span of speeds make them sharper.'}`,
-        threshold: 'each within 10 % (watch), 25 % (stop)',
+            : words`CdA is ${say(output.dragArea, 'm²')} ± ${say(output.dragAreaSpread, 'm²', 2)}, Crr ${say(rolling, '')} ± ${say(output.rollingSpread, '', 2)}.${sharp === 'pass' ? '' : ` ${words`More runs over a wider span of speeds make them sharper.`}`}`,
+        threshold: words`each within 10 % (watch), 25 % (stop)`,
       },
       {
         check: 'rolling',
@@ -513,11 +521,11 @@ export const coastDown = defineCalculator({
           rolling === undefined
             ? none
             : inRange
-              ? `Crr ${say(rolling, '')} is that of a road tyre.`
+              ? words`Crr ${say(rolling, '')} is that of a road tyre.`
               : rolling < plausible.least
-                ? `Crr ${say(rolling, '')} is less than any road tyre has: a slope, a tailwind or a wrong mass. Do not use it.`
-                : `Crr ${say(rolling, '')} is more than a tyre takes: check tyre pressure, dragging brakes and bearings, and that it rolled in neutral.`,
-        threshold: '0.006 to 0.03 (stop)',
+                ? words`Crr ${say(rolling, '')} is less than any road tyre has: a slope, a tailwind or a wrong mass. Do not use it.`
+                : words`Crr ${say(rolling, '')} is more than a tyre takes: check tyre pressure, dragging brakes and bearings, and that it rolled in neutral.`,
+        threshold: words`0.006 to 0.03 (stop)`,
       },
       {
         check: 'times',
@@ -525,20 +533,20 @@ export const coastDown = defineCalculator({
         text:
           off === undefined
             ? none
-            : `Worked back with the result, each run’s time comes out within ${say(off, '%', 2)}.${off <= simulated ? '' : ' One run does not belong to the others: look at it, or leave it out and say so.'}`,
-        threshold: 'each run within 5 % (watch)',
+            : words`Worked back with the result, each run’s time comes out within ${say(off, '%', 2)}.${off <= simulated ? '' : ` ${words`One run does not belong to the others: look at it, or leave it out and say so.`}`}`,
+        threshold: words`each run within 5 % (watch)`,
       },
     ]
   },
   working(input, output, say) {
     const { sound } = worked(input)
-    if (sound === undefined) return ['Cannot tell: see the checks.']
+    if (sound === undefined) return [words`Cannot tell: see the checks.`]
     const { a, c, b, d } = sound.slowing
     return [
       `−dv/dt = a + c v² ± (b + d v): a = ${say(a, 'm/s²', 4)}, c = ${say(c, '1/m', 4)}, b = ${say(b, 'm/s²', 2)}, d = ${say(d, '', 2)} 1/s`,
       `CdA = 2 m (1 + λ) c / ρ = 2 × ${say(input.mass, 'kg', 4)} × ${say(1 + input.rotating, '')} × ${say(c, '1/m', 4)} / ${say(output.airDensity, 'kg/m³', 4)} = ${say(output.dragArea, 'm²')}`,
       `Crr = (1 + λ) (a − c w²) / g = ${say(output.rollingResistance, '')}`,
-      `F at ${say(80 / 3.6, 'km/h', 2)} = m g Crr + ½ ρ CdA v² = ${say(output.forceAt80, 'N')}`,
+      words`F at ${say(80 / 3.6, 'km/h', 2)} = m g Crr + ½ ρ CdA v² = ${say(output.forceAt80, 'N')}`,
     ]
   },
   plot(input, output) {
@@ -547,9 +555,9 @@ export const coastDown = defineCalculator({
     const most = Math.max(...speeds)
     const least = Math.min(...speeds)
     return {
-      title: 'Speed while rolling out',
-      x: { label: 'Time', of: 'time', units: ['s', 's'] },
-      y: { label: 'Speed', of: 'speed', units: ['km/h', 'mph'], fromZero: true },
+      title: words`Speed while rolling out`,
+      x: { label: words`Time`, of: 'time', units: ['s', 's'] },
+      y: { label: words`Speed`, of: 'speed', units: ['km/h', 'mph'], fromZero: true },
       series: [
         ...runs.map(({ name, sign, readings }) => ({
           name,
@@ -560,7 +568,7 @@ export const coastDown = defineCalculator({
           ? []
           : [
               {
-                name: 'fit, calm and level',
+                name: words`fit, calm and level`,
                 line: 'solid' as const,
                 points: Array.from({ length: 25 }, (_, step) => {
                   const speed = most - (step * (most - least)) / 24
@@ -571,7 +579,7 @@ export const coastDown = defineCalculator({
             ]),
       ],
       marks: [],
-      caption: 'Steep at first, where the air brakes, then nearly straight, where the tyres do.',
+      caption: words`Steep at first, where the air brakes, then nearly straight, where the tyres do.`,
     }
   },
   examples: [

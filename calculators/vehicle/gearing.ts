@@ -9,6 +9,7 @@ import { axleRatio, gearRatio } from '../ratio-fields.ts'
 import { defineCalculator } from '../define.ts'
 import type { InputValues, NumberOutput } from '../define.ts'
 import { readTyre } from '../tyres.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Common practice: share of the motor's highest speed. */
 const speedInHand = 0.9
@@ -18,63 +19,63 @@ const agree = 0.03
 const inputs = {
   tyre: {
     type: 'text',
-    label: 'Tyre size',
-    help: 'As on the sidewall: 155/80 R 13, 185 R 14, 31x10.50 R 15. Inch cross-ply sizes need the radius.',
+    label: words`Tyre size`,
+    help: words`As on the sidewall: 155/80 R 13, 185 R 14, 31x10.50 R 15. Inch cross-ply sizes need the radius.`,
     optional: true,
   },
   rollingRadius: {
     type: 'number',
-    label: 'Rolling radius',
+    label: words`Rolling radius`,
     symbol: 'r_m',
     of: 'length',
     units: ['m', 'in'],
     hard: [0.1, 0.8],
     usual: [0.2, 0.5],
-    help: 'Roll ten turns and divide the distance by 62.8; or 256.1 m over the revolutions per mile. Wins over the size.',
+    help: words`Roll ten turns and divide the distance by 62.8; or 256.1 m over the revolutions per mile. Wins over the size.`,
     optional: true,
   },
   rollingShare: {
     type: 'number',
-    label: 'Rolling share of the free circumference',
+    label: words`Rolling share of the free circumference`,
     symbol: 'k',
     of: 'fraction',
     units: ['%', '%'],
     hard: [85, 100],
     usual: [94, 100],
-    help: 'How much shorter the loaded tyre rolls than the free one.',
-    assume: { value: 97, because: '96 to 97 % is usual for radials (recalled)' },
+    help: words`How much shorter the loaded tyre rolls than the free one.`,
+    assume: { value: 97, because: words`96 to 97 % is usual for radials (recalled)` },
   },
   gears: {
     type: 'list',
-    label: 'Gears',
-    row: 'gear',
-    help: 'Each that will be used; a fixed drive is one gear of ratio 1.',
+    label: words`Gears`,
+    row: words`gear`,
+    help: words`Each that will be used; a fixed drive is one gear of ratio 1.`,
     rows: [1, 12],
     fields: {
-      name: { type: 'text', label: 'Name', help: 'Such as second.' },
+      name: { type: 'text', label: words`Name`, help: words`Such as second.` },
       ratio: gearRatio,
     },
   },
   axleRatio,
   motorMost: {
     type: 'number',
-    label: 'Motor’s highest speed',
+    label: words`Motor’s highest speed`,
     symbol: 'n_max',
     of: 'angularSpeed',
     units: ['rpm', 'rpm'],
     hard: [300, 40_000],
     usual: [2000, 18_000],
-    help: 'From its sheet; also what its bearings, coupling and the gearbox input stand.',
+    help: words`From its sheet; also what its bearings, coupling and the gearbox input stand.`,
   },
   speed: {
     type: 'number',
-    label: 'Highest road speed wanted',
+    label: words`Highest road speed wanted`,
     symbol: 'v',
     of: 'speed',
     units: ['km/h', 'mph'],
     hard: [3, 400],
     usual: [30, 180],
-    help: 'Downhill too.',
+    help: words`Downhill too.`,
     choice: true,
   },
 } as const
@@ -129,31 +130,33 @@ const part = (label: string, symbol: string) =>
 
 export const gearing = defineCalculator({
   id: 'gearing',
-  title: 'Gearing and motor speed',
+  title: words`Gearing and motor speed`,
   phase: 'vehicle',
-  purpose:
-    'How fast the motor turns at each road speed and gear, what the gears allow, and which change down is forbidden.',
+  purpose: words`How fast the motor turns at each road speed and gear, what the gears allow, and which change down is forbidden.`,
   inputs,
   outputs: {
-    radius: length('Rolling radius', 'r'),
-    circumference: length('Rolling circumference', 'U'),
-    wheelRate: rate('Wheels turn at', 'n_w'),
-    motorRate: rate('Motor turns at, in the longest gear', 'n_m'),
-    share: part('Of its highest speed', 'n_m/n_max'),
-    topSpeed: pace('Road speed at the motor’s highest', 'v_max'),
-    topSpeedInHand: pace('Road speed at 90 % of it', 'v_90'),
-    ratioAllowed: plain('Highest ratio of gear and axle together for the wanted speed', 'i_90'),
-    longest: { type: 'text', label: 'Longest gear' },
+    radius: length(words`Rolling radius`, 'r'),
+    circumference: length(words`Rolling circumference`, 'U'),
+    wheelRate: rate(words`Wheels turn at`, 'n_w'),
+    motorRate: rate(words`Motor turns at, in the longest gear`, 'n_m'),
+    share: part(words`Of its highest speed`, 'n_m/n_max'),
+    topSpeed: pace(words`Road speed at the motor’s highest`, 'v_max'),
+    topSpeedInHand: pace(words`Road speed at 90 % of it`, 'v_90'),
+    ratioAllowed: plain(
+      words`Highest ratio of gear and axle together for the wanted speed`,
+      'i_90',
+    ),
+    longest: { type: 'text', label: words`Longest gear` },
     table: {
       type: 'table',
-      label: 'Gear by gear',
+      label: words`Gear by gear`,
       columns: {
-        name: { type: 'text', label: 'Gear' },
-        ratio: plain('Ratio in all', 'i'),
-        rate: rate('Motor at the wanted speed', 'n'),
-        share: part('Of its highest', 'n/n_max'),
-        most: pace('Never faster than', 'v_i'),
-        perThousand: pace('Per 1000 rpm', 'v_1000'),
+        name: { type: 'text', label: words`Gear` },
+        ratio: plain(words`Ratio in all`, 'i'),
+        rate: rate(words`Motor at the wanted speed`, 'n'),
+        share: part(words`Of its highest`, 'n/n_max'),
+        most: pace(words`Never faster than`, 'v_i'),
+        perThousand: pace(words`Per 1000 rpm`, 'v_1000'),
       },
     },
   },
@@ -162,17 +165,17 @@ export const gearing = defineCalculator({
     String.raw`n_m = \frac{v}{2\pi r}\,i_g\,i_a, \qquad v_\text{max} = \frac{2\pi r\,n_\text{max}}{i_g\,i_a}`,
   ],
   validity: [
-    'No slip in tyre, clutch or converter.',
-    'A tyre size tells the free tyre; wear, pressure and speed move the rolling radius by 2 to 3 %. A size without a ratio is taken as 82 % high.',
-    'Only speed is worked; whether the motor has the torque is in hill start and road load.',
+    words`No slip in tyre, clutch or converter.`,
+    words`A tyre size tells the free tyre; wear, pressure and speed move the rolling radius by 2 to 3 %. A size without a ratio is taken as 82 % high.`,
+    words`Only speed is worked; whether the motor has the torque is in hill start and road load.`,
   ],
   checks: {
-    tyre: { title: 'Tyre known', basis: 'common practice' },
+    tyre: { title: words`Tyre known`, basis: 'common practice' },
     speed: {
-      title: 'Motor speed at the wanted road speed',
+      title: words`Motor speed at the wanted road speed`,
       basis: 'the motor’s own sheet; 90 %: common practice',
     },
-    down: { title: 'Change down', basis: 'the motor’s own sheet' },
+    down: { title: words`Change down`, basis: 'the motor’s own sheet' },
   },
   hazards: ['overspeed', 'moving-vehicle'],
   sources: [
@@ -229,7 +232,7 @@ export const gearing = defineCalculator({
           : share <= 1
             ? 'watch'
             : 'stop'
-    const turns = `At ${say(input.speed, 'km/h')} in ${output.longest ?? ''} the motor turns ${say(output.motorRate, 'rpm')}, ${say(share, '%')} of its highest`
+    const turns = words`At ${say(input.speed, 'km/h')} in ${output.longest ?? ''} the motor turns ${say(output.motorRate, 'rpm')}, ${say(share, '%')} of its highest`
     return [
       {
         check: 'tyre',
@@ -242,62 +245,62 @@ export const gearing = defineCalculator({
         text:
           radius === undefined
             ? input.tyre === undefined
-              ? 'Neither tyre size nor rolling radius is given: enter one.'
-              : `“${input.tyre}” does not read as a metric size, so its diameter is not known. Measure the rolling radius.`
+              ? words`Neither tyre size nor rolling radius is given: enter one.`
+              : words`“${input.tyre}” does not read as a metric size, so its diameter is not known. Measure the rolling radius.`
             : off > agree
-              ? `The measured radius ${say(radius, 'm')} and the size’s ${say(fromSize, 'm')} are ${say(off, '%', 2)} apart: the measured one counts. Check the measuring and the size.`
+              ? words`The measured radius ${say(radius, 'm')} and the size’s ${say(fromSize, 'm')} are ${say(off, '%', 2)} apart: the measured one counts. Check the measuring and the size.`
               : unread
-                ? `“${input.tyre}” does not read as a metric size; the measured radius counts.`
+                ? words`“${input.tyre}” does not read as a metric size; the measured radius counts.`
                 : tyre?.guessed === true && input.rollingRadius === undefined
-                  ? `The size names no height, so 82 % of the width is taken: ${say(radius, 'm')}. Measure the rolling radius.`
-                  : `The tyre rolls on a radius of ${say(radius, 'm')}.`,
-        threshold: 'size and measured radius within 3 % (watch)',
+                  ? words`The size names no height, so 82 % of the width is taken: ${say(radius, 'm')}. Measure the rolling radius.`
+                  : words`The tyre rolls on a radius of ${say(radius, 'm')}.`,
+        threshold: words`size and measured radius within 3 % (watch)`,
       },
       {
         check: 'speed',
         level,
         text:
           level === 'unknown'
-            ? 'The motor’s speed cannot be told without the tyre.'
+            ? words`The motor’s speed cannot be told without the tyre.`
             : level === 'pass'
               ? `${turns}.`
               : level === 'watch'
-                ? `${turns}: a hill or a tailwind takes it over. Limit it in the controller, or gear it ${say(output.ratioAllowed, '')} in all.`
-                : `${turns}: it bursts. Gear it no higher than ${say(output.ratioAllowed, '')} in all, or stay below ${say(output.topSpeedInHand, 'km/h')}.`,
-        threshold: 'at most 90 % of the highest motor speed (watch), 100 % (stop)',
+                ? words`${turns}: a hill or a tailwind takes it over. Limit it in the controller, or gear it ${say(output.ratioAllowed, '')} in all.`
+                : words`${turns}: it bursts. Gear it no higher than ${say(output.ratioAllowed, '')} in all, or stay below ${say(output.topSpeedInHand, 'km/h')}.`,
+        threshold: words`at most 90 % of the highest motor speed (watch), 100 % (stop)`,
       },
       {
         check: 'down',
         level: radius === undefined ? 'unknown' : down.length > 0 ? 'watch' : 'pass',
         text:
           radius === undefined
-            ? 'Changes down cannot be judged without the tyre.'
+            ? words`Changes down cannot be judged without the tyre.`
             : down.length > 0
-              ? `At the wanted speed a wrong change down overspeeds the motor; the wheels force it, no limiter helps. Never faster than ${down.map((row) => `${say(row.most, 'km/h')} in ${row.name ?? ''}`).join(', ')}: mark it at the lever or lock the gear out.`
-              : 'No change down at the wanted speed takes the motor over its highest.',
-        threshold: 'every gear at most 100 % at the wanted speed (watch)',
+              ? words`At the wanted speed a wrong change down overspeeds the motor; the wheels force it, no limiter helps. Never faster than ${down.map((row) => words`${say(row.most, 'km/h')} in ${row.name ?? ''}`).join(', ')}: mark it at the lever or lock the gear out.`
+              : words`No change down at the wanted speed takes the motor over its highest.`,
+        threshold: words`every gear at most 100 % at the wanted speed (watch)`,
       },
     ]
   },
   working(input, output, say) {
     const tyre = input.tyre === undefined ? undefined : readTyre(input.tyre)
     const row = output.table.at(-1)
-    if (output.radius === undefined) return ['Cannot tell: the tyre is not known.']
+    if (output.radius === undefined) return [words`Cannot tell: the tyre is not known.`]
     return [
       input.rollingRadius === undefined
         ? `r = k d / 2 = ${say(input.rollingShare, '%')} × ${say(tyre?.diameter, 'mm', 4)} / 2 = ${say(output.radius, 'm', 4)}`
-        : `r = ${say(output.radius, 'm', 4)} (measured)`,
+        : words`r = ${say(output.radius, 'm', 4)} (measured)`,
       `n_w = v / (2 π r) = ${say(input.speed, 'km/h')} / (2 π × ${say(output.radius, 'm', 4)}) = ${say(output.wheelRate, 'rpm', 4)}`,
       `n_m = n_w i_g i_a = ${say(output.wheelRate, 'rpm', 4)} × ${say(row?.ratio, '', 4)} = ${say(output.motorRate, 'rpm', 4)}`,
-      `v_max = 2 π r n_max / (i_g i_a) = ${say(output.topSpeed, 'km/h')} at ${say(input.motorMost, 'rpm', 4)}`,
+      words`v_max = 2 π r n_max / (i_g i_a) = ${say(output.topSpeed, 'km/h')} at ${say(input.motorMost, 'rpm', 4)}`,
     ]
   },
   plot(input, output) {
     const top = 1.15 * Math.max(input.speed, output.topSpeed ?? 0)
     return {
-      title: 'Motor speed against road speed',
-      x: { label: 'Road speed', of: 'speed', units: ['km/h', 'mph'], fromZero: true },
-      y: { label: 'Motor speed', of: 'angularSpeed', units: ['rpm', 'rpm'], fromZero: true },
+      title: words`Motor speed against road speed`,
+      x: { label: words`Road speed`, of: 'speed', units: ['km/h', 'mph'], fromZero: true },
+      y: { label: words`Motor speed`, of: 'angularSpeed', units: ['rpm', 'rpm'], fromZero: true },
       series: output.table.map((row, index) => {
         const most = Math.min(top, 1.15 * (row.most ?? 0))
         return {
@@ -310,11 +313,10 @@ export const gearing = defineCalculator({
         }
       }),
       marks: [
-        { x: 0, y: input.motorMost, label: 'motor’s highest', kind: 'limit-y' },
-        { x: input.speed, y: 0, label: 'wanted', kind: 'limit-x' },
+        { x: 0, y: input.motorMost, label: words`motor’s highest`, kind: 'limit-y' },
+        { x: input.speed, y: 0, label: words`wanted`, kind: 'limit-x' },
       ],
-      caption:
-        'A gear whose line has crossed the motor’s limit before the wanted speed must not be engaged there.',
+      caption: words`A gear whose line has crossed the motor’s limit before the wanted speed must not be engaged there.`,
     }
   },
   examples: [

@@ -10,6 +10,7 @@ import { airDensity, gravity } from '../air.ts'
 import { defineCalculator } from '../define.ts'
 import type { InputValues, NumberOutput } from '../define.ts'
 import { heeding, wrongWay } from '../wrong-way.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Common practice: of the wanted starting grade, the part below which it is not fit for a hill. */
 const leastStart = 0.75
@@ -23,219 +24,219 @@ const steepest = 1
 const inputs = {
   mass: {
     type: 'number',
-    label: 'Laden mass',
+    label: words`Laden mass`,
     symbol: 'm',
     of: 'mass',
     units: ['kg', 'lb'],
     hard: [100, 20_000],
     usual: [400, 7500],
-    help: 'With people, load and trailer.',
+    help: words`With people, load and trailer.`,
   },
   rollingRadius: {
     type: 'number',
-    label: 'Rolling radius',
+    label: words`Rolling radius`,
     symbol: 'r',
     of: 'length',
     units: ['m', 'in'],
     hard: [0.1, 0.8],
     usual: [0.2, 0.5],
-    help: 'From the gearing page or a roll of ten turns.',
+    help: words`From the gearing page or a roll of ten turns.`,
   },
   gears: {
     type: 'list',
-    label: 'Gears',
-    row: 'gear',
-    help: 'Each that will be used; a fixed drive is one gear of ratio 1.',
+    label: words`Gears`,
+    row: words`gear`,
+    help: words`Each that will be used; a fixed drive is one gear of ratio 1.`,
     rows: [1, 12],
     fields: {
-      name: { type: 'text', label: 'Name', help: 'Such as first.' },
+      name: { type: 'text', label: words`Name`, help: words`Such as first.` },
       ratio: gearRatio,
     },
   },
   axleRatio,
   peakTorque: {
     type: 'number',
-    label: 'Motor’s peak torque',
+    label: words`Motor’s peak torque`,
     symbol: 'T_p',
     of: 'torque',
     units: ['N·m', 'lb·ft'],
     hard: [5, 3000],
     usual: [40, 600],
-    help: 'At standstill, with this controller’s current.',
+    help: words`At standstill, with this controller’s current.`,
   },
   peakPower: {
     type: 'number',
-    label: 'Motor’s peak power',
+    label: words`Motor’s peak power`,
     symbol: 'P_p',
     of: 'power',
     units: ['kW', 'hp'],
     hard: [1, 1000],
     usual: [10, 250],
-    help: 'At the shaft, with this pack.',
+    help: words`At the shaft, with this pack.`,
   },
   motorMost: {
     type: 'number',
-    label: 'Motor’s highest speed',
+    label: words`Motor’s highest speed`,
     symbol: 'n_max',
     of: 'angularSpeed',
     units: ['rpm', 'rpm'],
     hard: [300, 40_000],
     usual: [2000, 18_000],
-    help: 'From its sheet.',
+    help: words`From its sheet.`,
   },
   continuousPower: {
     type: 'number',
-    label: 'Motor’s continuous power',
+    label: words`Motor’s continuous power`,
     symbol: 'P_c',
     of: 'power',
     units: ['kW', 'hp'],
     hard: [0.2, 500],
     usual: [3, 150],
-    help: 'At the shaft, for an hour or more; not the peak.',
+    help: words`At the shaft, for an hour or more; not the peak.`,
     optional: true,
   },
   startGrade: {
     type: 'number',
-    label: 'Grade it has to start on',
+    label: words`Grade it has to start on`,
     symbol: 'i_s',
     of: 'fraction',
     units: ['%', '%'],
     hard: [1, 50],
     usual: [10, 35],
-    help: 'Rise over run of the steepest ramp.',
+    help: words`Rise over run of the steepest ramp.`,
     choice: true,
-    assume: { value: 20, because: 'the usual yardstick for a road vehicle' },
+    assume: { value: 20, because: words`the usual yardstick for a road vehicle` },
   },
   climbGrade: {
     type: 'number',
-    label: 'Long grade',
+    label: words`Long grade`,
     symbol: 'i_c',
     of: 'fraction',
     units: ['%', '%'],
     hard: [0.5, 35],
     usual: [3, 15],
-    help: 'The longest hill on the route.',
+    help: words`The longest hill on the route.`,
     choice: true,
-    assume: { value: 6, because: 'main roads seldom rise more for long' },
+    assume: { value: 6, because: words`main roads seldom rise more for long` },
   },
   climbSpeed: {
     type: 'number',
-    label: 'Speed up the long grade',
+    label: words`Speed up the long grade`,
     symbol: 'v_c',
     of: 'speed',
     units: ['km/h', 'mph'],
     hard: [5, 150],
     usual: [20, 90],
-    help: 'That it has to hold.',
+    help: words`That it has to hold.`,
     choice: true,
-    assume: { value: 50, because: 'slower is a hindrance to others' },
+    assume: { value: 50, because: words`slower is a hindrance to others` },
   },
   dragArea: {
     type: 'number',
-    label: 'Drag coefficient times area',
+    label: words`Drag coefficient times area`,
     symbol: 'CdA',
     of: 'area',
     units: ['m²', 'ft²'],
     hard: [0.05, 12],
     usual: [0.4, 5],
-    help: 'From a coast-down, or Cd times frontal area.',
-    assume: { value: 1.5, because: 'an upright vehicle; on a slow hill it matters little' },
+    help: words`From a coast-down, or Cd times frontal area.`,
+    assume: { value: 1.5, because: words`an upright vehicle; on a slow hill it matters little` },
   },
   rollingResistance: {
     type: 'number',
-    label: 'Rolling resistance coefficient',
+    label: words`Rolling resistance coefficient`,
     symbol: 'Crr',
     of: 'number',
     units: ['', ''],
     hard: [0.002, 0.3],
     usual: [0.006, 0.05],
-    help: 'Road 0.010 to 0.018; grass or soft track 0.05 and more.',
-    assume: { value: 0.014, because: 'an old tyre on tarmac' },
+    help: words`Road 0.010 to 0.018; grass or soft track 0.05 and more.`,
+    assume: { value: 0.014, because: words`an old tyre on tarmac` },
   },
   drivelineEfficiency: {
     type: 'number',
-    label: 'Driveline efficiency',
+    label: words`Driveline efficiency`,
     symbol: 'η_d',
     of: 'fraction',
     units: ['%', '%'],
     hard: [50, 100],
     usual: [80, 97],
-    help: 'Motor shaft to wheels, in low gear.',
-    assume: { value: 90, because: 'with a gearbox and an axle 88 to 93 % is usual' },
+    help: words`Motor shaft to wheels, in low gear.`,
+    assume: { value: 90, because: words`with a gearbox and an axle 88 to 93 % is usual` },
   },
   altitude: {
     type: 'number',
-    label: 'Altitude',
+    label: words`Altitude`,
     symbol: 'z',
     of: 'length',
     units: ['m', 'ft'],
     hard: [-430, 6000],
     usual: [0, 3000],
-    help: 'Of the hill’s top: thin air drags less and cools less.',
-    assume: { value: 0, because: 'near sea level' },
+    help: words`Of the hill’s top: thin air drags less and cools less.`,
+    assume: { value: 0, because: words`near sea level` },
   },
   airTemperature: {
     type: 'number',
-    label: 'Air temperature',
+    label: words`Air temperature`,
     symbol: 'T',
     of: 'temperature',
     units: ['°C', '°F'],
     hard: [-60, 60],
     usual: [-30, 45],
-    help: 'For the drag only.',
-    assume: { value: 20, because: 'a mild day' },
+    help: words`For the drag only.`,
+    assume: { value: 20, because: words`a mild day` },
   },
   density: {
     type: 'number',
-    label: 'Air density, if worked out',
+    label: words`Air density, if worked out`,
     symbol: 'ρ_a',
     of: 'density',
     units: ['kg/m³', 'lb/ft³'],
     hard: [0.4, 1.7],
     usual: [0.7, 1.45],
-    help: 'From the air density page; wins over altitude and temperature.',
+    help: words`From the air density page; wins over altitude and temperature.`,
     optional: true,
   },
   drivenAxle: {
     type: 'choice',
-    label: 'Driven wheels',
-    help: 'Uphill the front grows light and the rear heavy.',
-    options: { front: 'front', rear: 'rear', all: 'all four' },
+    label: words`Driven wheels`,
+    help: words`Uphill the front grows light and the rear heavy.`,
+    options: { front: words`front`, rear: words`rear`, all: words`all four` },
     choice: true,
     optional: true,
   },
   drivenShare: {
     type: 'number',
-    label: 'Mass on the driven axle',
+    label: words`Mass on the driven axle`,
     symbol: 's_d',
     of: 'fraction',
     units: ['%', '%'],
     hard: [5, 100],
     usual: [30, 70],
-    help: 'Laden, on the level, from the axle balance; of the mass above, trailer included.',
+    help: words`Laden, on the level, from the axle balance; of the mass above, trailer included.`,
     optional: true,
   },
   heightShare: {
     type: 'number',
-    label: 'Height of the centre of gravity over the wheelbase',
+    label: words`Height of the centre of gravity over the wheelbase`,
     symbol: 'h/L',
     of: 'fraction',
     units: ['%', '%'],
     hard: [5, 80],
     usual: [15, 40],
-    help: 'How strongly a hill shifts load to the rear.',
-    assume: { value: 23, because: 'about 0.6 m over 2.6 m (common practice)' },
+    help: words`How strongly a hill shifts load to the rear.`,
+    assume: { value: 23, because: words`about 0.6 m over 2.6 m (common practice)` },
   },
   grip: {
     type: 'number',
-    label: 'Grip of the surface',
+    label: words`Grip of the surface`,
     symbol: 'μ',
     of: 'number',
     units: ['', ''],
     hard: [0.05, 1.2],
     usual: [0.2, 0.9],
-    help: 'Dry tarmac 0.8, wet 0.5, wet grass 0.3, snow 0.2.',
-    assume: { value: 0.5, because: 'wet tarmac' },
+    help: words`Dry tarmac 0.8, wet 0.5, wet grass 0.3, snow 0.2.`,
+    assume: { value: 0.5, because: words`wet tarmac` },
   },
 } as const
 
@@ -328,52 +329,51 @@ const power = (label: string, symbol: string) =>
 
 export const hillStart = defineCalculator({
   id: 'hill-start',
-  title: 'Hill start and long climb',
+  title: words`Hill start and long climb`,
   phase: 'vehicle',
-  purpose:
-    'On what grade the motor can start the laden vehicle in its lowest gear, whether the tyres hold, and whether it climbs a long hill on continuous power.',
+  purpose: words`On what grade the motor can start the laden vehicle in its lowest gear, whether the tyres hold, and whether it climbs a long hill on continuous power.`,
   inputs,
   outputs: {
-    startForce: force('Force to start', 'F_s'),
+    startForce: force(words`Force to start`, 'F_s'),
     startTorque: {
       type: 'number',
-      label: 'Torque to start, lowest gear',
+      label: words`Torque to start, lowest gear`,
       symbol: 'T_s',
       of: 'torque',
       units: ['N·m', 'lb·ft'],
     },
-    torqueUse: share('Of the peak torque', 'T_s/T_p'),
-    peakForce: force('Peak force at the wheels, lowest gear', 'F_p'),
-    startLimit: share('Steepest start by torque', 'i_T'),
-    gripLimit: share('Steepest start by grip', 'i_μ'),
+    torqueUse: share(words`Of the peak torque`, 'T_s/T_p'),
+    peakForce: force(words`Peak force at the wheels, lowest gear`, 'F_p'),
+    startLimit: share(words`Steepest start by torque`, 'i_T'),
+    gripLimit: share(words`Steepest start by grip`, 'i_μ'),
     ratioNeeded: {
       type: 'number',
-      label: 'Ratio of gear and axle together needed',
+      label: words`Ratio of gear and axle together needed`,
       symbol: 'i_n',
       of: 'number',
       units: ['', ''],
     },
-    climbForce: force('Force on the long grade', 'F_c'),
-    climbPower: power('Shaft power on the long grade', 'P_s'),
-    climbUse: share('Of the continuous power', 'P_s/P_c'),
-    climbSpeedHeld: pace('Speed held up it on continuous power', 'v_h'),
-    climbLimit: share('Grade held for long at that speed', 'i_h'),
+    climbForce: force(words`Force on the long grade`, 'F_c'),
+    climbPower: power(words`Shaft power on the long grade`, 'P_s'),
+    climbUse: share(words`Of the continuous power`, 'P_s/P_c'),
+    climbSpeedHeld: pace(words`Speed held up it on continuous power`, 'v_h'),
+    climbLimit: share(words`Grade held for long at that speed`, 'i_h'),
     airDensity: {
       type: 'number',
-      label: 'Air density',
+      label: words`Air density`,
       symbol: 'ρ',
       of: 'density',
       units: ['kg/m³', 'lb/ft³'],
     },
     table: {
       type: 'table',
-      label: 'Gear by gear',
+      label: words`Gear by gear`,
       columns: {
-        name: { type: 'text', label: 'Gear' },
-        force: force('Peak force', 'F_i'),
-        limit: share('Steepest start', 'i_i'),
-        full: pace('Full pull up to', 'v_f'),
-        most: pace('Never faster than', 'v_i'),
+        name: { type: 'text', label: words`Gear` },
+        force: force(words`Peak force`, 'F_i'),
+        limit: share(words`Steepest start`, 'i_i'),
+        full: pace(words`Full pull up to`, 'v_f'),
+        most: pace(words`Never faster than`, 'v_i'),
       },
     },
   },
@@ -383,17 +383,17 @@ export const hillStart = defineCalculator({
     String.raw`i_\mu = \frac{(\mu + C_{rr})\,s_d - C_{rr}}{1 \mp (\mu + C_{rr})\,h/L}, \qquad P_s = \frac{F_c\,v_c}{\eta_d}`,
   ],
   validity: [
-    'Just balanced: nothing is left to accelerate at the limit, and a kerb or pothole takes more.',
-    'Peak torque is held up to the speed where it gives the peak power, then the power is held: read the motor’s own curve.',
-    'Grades above 45° are shown as 100 %. Slip of a worn clutch, and heating at stall, are not in.',
-    'Thin air changes the drag here; what it does to cooling the motor maker says.',
+    words`Just balanced: nothing is left to accelerate at the limit, and a kerb or pothole takes more.`,
+    words`Peak torque is held up to the speed where it gives the peak power, then the power is held: read the motor’s own curve.`,
+    words`Grades above 45° are shown as 100 %. Slip of a worn clutch, and heating at stall, are not in.`,
+    words`Thin air changes the drag here; what it does to cooling the motor maker says.`,
   ],
   checks: {
-    start: { title: 'Start in the lowest gear', basis: 'common practice' },
-    grip: { title: 'Driven wheels hold', basis: 'common practice' },
-    climb: { title: 'Long climb on continuous power', basis: 'common practice' },
+    start: { title: words`Start in the lowest gear`, basis: 'common practice' },
+    grip: { title: words`Driven wheels hold`, basis: 'common practice' },
+    climb: { title: words`Long climb on continuous power`, basis: 'common practice' },
     altitude: {
-      title: 'Motor’s rating at this altitude',
+      title: words`Motor’s rating at this altitude`,
       basis: 'published: IEC 60034-1 (2004 and later), 6.2, ratings to 1000 m',
     },
   },
@@ -453,14 +453,14 @@ export const hillStart = defineCalculator({
     const limit = output.startLimit ?? 0
     const wanted = input.startGrade
     const start = limit >= wanted ? 'pass' : limit >= leastStart * wanted ? 'watch' : 'stop'
-    const needs = `${say(wanted, '%', 2)} need ${say(output.startTorque, 'N·m')} of ${say(input.peakTorque, 'N·m')} in ${output.table[0]?.name ?? ''}; it starts on up to ${say(limit, '%')}`
+    const needs = words`${say(wanted, '%', 2)} need ${say(output.startTorque, 'N·m')} of ${say(input.peakTorque, 'N·m')} in ${output.table[0]?.name ?? ''}; it starts on up to ${say(limit, '%')}`
 
     const grip = output.gripLimit
     const use = output.climbUse
     const climb =
       use === undefined ? 'unknown' : use <= 1 ? 'pass' : use <= shortHill ? 'watch' : 'stop'
-    const takes = `${say(input.climbGrade, '%', 2)} at ${say(input.climbSpeed, 'km/h')} take ${say(output.climbPower, 'kW')} at the shaft`
-    const instead = `It holds ${say(output.climbSpeedHeld, 'km/h')} there, or ${say(output.climbLimit, '%')} at this speed`
+    const takes = words`${say(input.climbGrade, '%', 2)} at ${say(input.climbSpeed, 'km/h')} take ${say(output.climbPower, 'kW')} at the shaft`
+    const instead = words`It holds ${say(output.climbSpeedHeld, 'km/h')} there, or ${say(output.climbLimit, '%')} at this speed`
     const high = input.altitude
     return [
       {
@@ -469,19 +469,21 @@ export const hillStart = defineCalculator({
         text:
           start === 'pass'
             ? `${needs}.`
-            : `${needs}. ${start === 'watch' ? 'On the steepest ramps it will not move off: ' : 'It will not leave a ramp or a trailer: '}a ratio of ${say(output.ratioNeeded, '')} in all, more controller current or less mass is needed.`,
-        threshold: `at least ${say(wanted, '%', 2)} (watch), three quarters of it, ${say(leastStart * wanted, '%', 2)} (stop)`,
+            : start === 'watch'
+              ? words`${needs}. On the steepest ramps it will not move off: a ratio of ${say(output.ratioNeeded, '')} in all, more controller current or less mass is needed.`
+              : words`${needs}. It will not leave a ramp or a trailer: a ratio of ${say(output.ratioNeeded, '')} in all, more controller current or less mass is needed.`,
+        threshold: words`at least ${say(wanted, '%', 2)} (watch), three quarters of it, ${say(leastStart * wanted, '%', 2)} (stop)`,
       },
       {
         check: 'grip',
         level: grip === undefined ? 'unknown' : grip >= wanted ? 'pass' : 'watch',
         text:
           grip === undefined
-            ? 'Driven wheels and the mass on them are not given: whether they hold cannot be told.'
+            ? words`Driven wheels and the mass on them are not given: whether they hold cannot be told.`
             : grip >= wanted
-              ? `At a grip of ${say(input.grip, '', 2)} the driven wheels hold up to ${say(grip, '%')}.`
-              : `At a grip of ${say(input.grip, '', 2)} the driven wheels slip above ${say(Math.max(grip, 0), '%')}, whatever the motor gives. Move load onto them, or keep off such hills in the wet.`,
-        threshold: `at least ${say(wanted, '%', 2)} (watch)`,
+              ? words`At a grip of ${say(input.grip, '', 2)} the driven wheels hold up to ${say(grip, '%')}.`
+              : words`At a grip of ${say(input.grip, '', 2)} the driven wheels slip above ${say(Math.max(grip, 0), '%')}, whatever the motor gives. Move load onto them, or keep off such hills in the wet.`,
+        threshold: words`at least ${say(wanted, '%', 2)} (watch)`,
       },
       {
         check: 'climb',
@@ -490,30 +492,30 @@ export const hillStart = defineCalculator({
             level: climb,
             text:
               use === undefined
-                ? `${takes}; the motor’s continuous power is not given. Take it from the sheet, not the peak figure.`
+                ? words`${takes}; the motor’s continuous power is not given. Take it from the sheet, not the peak figure.`
                 : climb === 'pass'
-                  ? `${takes}, ${say(use, '%')} of the continuous power.`
-                  : `${takes}, ${say(use, '%')} of the continuous power: ${climb === 'watch' ? 'short hills only.' : 'it cuts back or overheats.'} ${instead}.`,
+                  ? words`${takes}, ${say(use, '%')} of the continuous power.`
+                  : words`${takes}, ${say(use, '%')} of the continuous power: ${climb === 'watch' ? words`short hills only.` : words`it cuts back or overheats.`} ${instead}.`,
           },
           wrongWay(
             say,
             'kW',
-            ['continuous power', input.continuousPower],
-            ['peak power', input.peakPower],
+            [words`continuous power`, input.continuousPower],
+            [words`peak power`, input.peakPower],
           ),
         ),
-        threshold: 'at most 100 % of the continuous power (watch), 125 % (stop)',
+        threshold: words`at most 100 % of the continuous power (watch), 125 % (stop)`,
       },
       {
         check: 'altitude',
         level: high <= rated.to ? 'pass' : high <= rated.most ? 'watch' : 'unknown',
         text:
           high <= rated.to
-            ? 'Ratings hold at this altitude.'
+            ? words`Ratings hold at this altitude.`
             : high <= rated.most
-              ? `At ${say(high, 'm')} the thinner air cools motor and controller less than their ratings suppose. Ask the makers for the derating; about 1 % for each ${say(100, 'm')} above ${say(rated.to, 'm', 4)} is common for air cooling.`
-              : `At ${say(high, 'm')} the ratings say nothing. Ask the makers.`,
-        threshold: `up to ${say(rated.to, 'm', 4)} (watch), ${say(rated.most, 'm', 4)} (cannot tell)`,
+              ? words`At ${say(high, 'm')} the thinner air cools motor and controller less than their ratings suppose. Ask the makers for the derating; about 1 % for each ${say(100, 'm')} above ${say(rated.to, 'm', 4)} is common for air cooling.`
+              : words`At ${say(high, 'm')} the ratings say nothing. Ask the makers.`,
+        threshold: words`up to ${say(rated.to, 'm', 4)} (watch), ${say(rated.most, 'm', 4)} (cannot tell)`,
       },
     ]
   },
@@ -525,7 +527,7 @@ export const hillStart = defineCalculator({
       `T_s = F_s r / (i η_d) = ${say(output.startForce, 'N', 4)} × ${say(input.rollingRadius, 'm')} / (${say(lowest && ratioOf(lowest, input), '', 4)} × ${say(input.drivelineEfficiency, '%')}) = ${say(output.startTorque, 'N·m', 4)}`,
       `F_p = T_p i η_d / r = ${say(output.peakForce, 'N', 4)}, i_T = ${say(output.startLimit, '%')}`,
       `i_μ = ${say(output.gripLimit, '%')}`,
-      `F_c = ${say(output.climbForce, 'N', 4)} at ${say(input.climbGrade, '%', 2)} and ${say(input.climbSpeed, 'km/h')} in air of ${say(output.airDensity, 'kg/m³', 4)}`,
+      words`F_c = ${say(output.climbForce, 'N', 4)} at ${say(input.climbGrade, '%', 2)} and ${say(input.climbSpeed, 'km/h')} in air of ${say(output.airDensity, 'kg/m³', 4)}`,
       `P_s = F_c v_c / η_d = ${say(output.climbPower, 'kW')}`,
     ]
   },
@@ -544,22 +546,21 @@ export const hillStart = defineCalculator({
         return needed <= most ? needed : undefined
       })
     return {
-      title: 'Pull against speed',
-      x: { label: 'Road speed', of: 'speed', units: ['km/h', 'mph'], fromZero: true },
-      y: { label: 'Force at the wheels', of: 'force', units: ['N', 'lbf'], fromZero: true },
+      title: words`Pull against speed`,
+      x: { label: words`Road speed`, of: 'speed', units: ['km/h', 'mph'], fromZero: true },
+      y: { label: words`Force at the wheels`, of: 'force', units: ['N', 'lbf'], fromZero: true },
       series: [
         ...shortestFirst(input).map((gear) => ({
           name: gear.name,
           line: 'solid' as const,
           points: along((speed) => pull(gear, speed, input)),
         })),
-        { name: 'level', line: 'dotted', points: road(0) },
-        { name: 'long grade', line: 'dashed', points: road(input.climbGrade) },
-        { name: 'start grade', line: 'dashed', points: road(input.startGrade) },
+        { name: words`level`, line: 'dotted', points: road(0) },
+        { name: words`long grade`, line: 'dashed', points: road(input.climbGrade) },
+        { name: words`start grade`, line: 'dashed', points: road(input.startGrade) },
       ],
       marks: [],
-      caption:
-        'Peak pull in each gear against what the road takes; where a gear lies below a hill’s line it slows down there.',
+      caption: words`Peak pull in each gear against what the road takes; where a gear lies below a hill’s line it slows down there.`,
     }
   },
   examples: [

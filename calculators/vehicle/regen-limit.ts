@@ -8,6 +8,7 @@
 import { gravity } from '../air.ts'
 import { defineCalculator } from '../define.ts'
 import type { InputValues, NumberOutput } from '../define.ts'
+import { words } from '../../src/words/words.ts'
 
 /** UN R13-H, 5.2.22.4, m/s²: below the lamp stays off, above it must light. */
 const lampLimits = { off: 0.7, on: 1.3 } as const
@@ -19,199 +20,199 @@ const full = 0.95
 const inputs = {
   mass: {
     type: 'number',
-    label: 'Lightest mass',
+    label: words`Lightest mass`,
     symbol: 'm',
     of: 'mass',
     units: ['kg', 'lb'],
     hard: [100, 20_000],
     usual: [400, 5000],
-    help: 'Driver alone: the lightest slows hardest.',
+    help: words`Driver alone: the lightest slows hardest.`,
   },
   speed: {
     type: 'number',
-    label: 'Highest speed it regenerates at',
+    label: words`Highest speed it regenerates at`,
     symbol: 'v',
     of: 'speed',
     units: ['km/h', 'mph'],
     hard: [5, 250],
     usual: [30, 130],
-    help: 'Where the current is largest.',
+    help: words`Where the current is largest.`,
   },
   regenTorque: {
     type: 'number',
-    label: 'Regeneration torque at the motor',
+    label: words`Regeneration torque at the motor`,
     symbol: 'T',
     of: 'torque',
     units: ['N·m', 'lb·ft'],
     hard: [0.5, 3000],
     usual: [5, 200],
-    help: 'As set in the controller, with the pedal released; with the brake pedal if it adds some.',
+    help: words`As set in the controller, with the pedal released; with the brake pedal if it adds some.`,
     choice: true,
   },
   regenPower: {
     type: 'number',
-    label: 'Regeneration power limit',
+    label: words`Regeneration power limit`,
     symbol: 'P_lim',
     of: 'power',
     units: ['kW', 'hp'],
     hard: [0.1, 500],
     usual: [2, 100],
-    help: 'At the shaft, as set in the controller. Left out: torque alone limits.',
+    help: words`At the shaft, as set in the controller. Left out: torque alone limits.`,
     optional: true,
     choice: true,
   },
   ratio: {
     type: 'number',
-    label: 'Ratio of gear and axle together',
+    label: words`Ratio of gear and axle together`,
     symbol: 'i',
     of: 'number',
     units: ['', ''],
     hard: [0.5, 60],
     usual: [3, 15],
-    help: 'In the lowest gear it is driven in with regeneration on.',
+    help: words`In the lowest gear it is driven in with regeneration on.`,
   },
   rollingRadius: {
     type: 'number',
-    label: 'Rolling radius',
+    label: words`Rolling radius`,
     symbol: 'r',
     of: 'length',
     units: ['m', 'in'],
     hard: [0.1, 0.8],
     usual: [0.2, 0.5],
-    help: 'From the gearing page.',
+    help: words`From the gearing page.`,
   },
   roadForce: {
     type: 'number',
-    label: 'Road and air at this speed',
+    label: words`Road and air at this speed`,
     symbol: 'F_road',
     of: 'force',
     units: ['N', 'lbf'],
     hard: [0, 5000],
     usual: [50, 1500],
-    help: 'From the road load page; it slows the vehicle too.',
-    assume: { value: 0, because: 'left out; it adds 0.1 to 0.4 m/s² (common practice)' },
+    help: words`From the road load page; it slows the vehicle too.`,
+    assume: { value: 0, because: words`left out; it adds 0.1 to 0.4 m/s² (common practice)` },
   },
   drivelineEfficiency: {
     type: 'number',
-    label: 'Driveline efficiency',
+    label: words`Driveline efficiency`,
     symbol: 'η_d',
     of: 'fraction',
     units: ['%', '%'],
     hard: [50, 100],
     usual: [80, 97],
-    help: 'Wheels to motor shaft.',
-    assume: { value: 90, because: 'with a gearbox and an axle 88 to 93 % is usual' },
+    help: words`Wheels to motor shaft.`,
+    assume: { value: 90, because: words`with a gearbox and an axle 88 to 93 % is usual` },
   },
   motorEfficiency: {
     type: 'number',
-    label: 'Motor and controller efficiency',
+    label: words`Motor and controller efficiency`,
     symbol: 'η_m',
     of: 'fraction',
     units: ['%', '%'],
     hard: [30, 100],
     usual: [60, 96],
-    help: 'Shaft to pack; a high value is the cautious one here.',
-    assume: { value: 95, because: 'the best case, which loads the cells most' },
+    help: words`Shaft to pack; a high value is the cautious one here.`,
+    assume: { value: 95, because: words`the best case, which loads the cells most` },
   },
   packVoltage: {
     type: 'number',
-    label: 'Pack voltage while regenerating',
+    label: words`Pack voltage while regenerating`,
     symbol: 'U',
     of: 'voltage',
     units: ['V', 'V'],
     hard: [12, 1000],
     usual: [48, 450],
-    help: 'The lowest it will have: the current is largest then.',
+    help: words`The lowest it will have: the current is largest then.`,
   },
   chargeLimit: {
     type: 'number',
-    label: 'Charge current the cells take',
+    label: words`Charge current the cells take`,
     symbol: 'I_max',
     of: 'current',
     units: ['A', 'A'],
     hard: [0, 2000],
     usual: [20, 500],
-    help: 'Of the whole pack, for seconds, at the coldest it is driven: 0 A below freezing for most cells.',
+    help: words`Of the whole pack, for seconds, at the coldest it is driven: 0 A below freezing for most cells.`,
     optional: true,
   },
   lamp: {
     type: 'choice',
-    label: 'Stop lamp in regeneration',
-    help: 'Whether the controller lights it without the pedal.',
-    options: { yes: 'lights', no: 'stays off', unknown: 'not known' },
+    label: words`Stop lamp in regeneration`,
+    help: words`Whether the controller lights it without the pedal.`,
+    options: { yes: words`lights`, no: words`stays off`, unknown: words`not known` },
     choice: true,
   },
   drivenAxle: {
     type: 'choice',
-    label: 'Driven axle',
-    help: 'Braking takes load off the rear.',
-    options: { front: 'front', rear: 'rear', all: 'all four' },
+    label: words`Driven axle`,
+    help: words`Braking takes load off the rear.`,
+    options: { front: words`front`, rear: words`rear`, all: words`all four` },
     choice: true,
   },
   drivenShare: {
     type: 'number',
-    label: 'Mass on the driven axle',
+    label: words`Mass on the driven axle`,
     symbol: 's_d',
     of: 'fraction',
     units: ['%', '%'],
     hard: [5, 100],
     usual: [30, 70],
-    help: 'As light as above, on the level, from the axle balance. With all four driven it is not used.',
+    help: words`As light as above, on the level, from the axle balance. With all four driven it is not used.`,
     optional: true,
   },
   heightShare: {
     type: 'number',
-    label: 'Height of the centre of gravity over the wheelbase',
+    label: words`Height of the centre of gravity over the wheelbase`,
     symbol: 'h/L',
     of: 'fraction',
     units: ['%', '%'],
     hard: [5, 80],
     usual: [15, 40],
-    help: 'How strongly braking shifts load to the front.',
-    assume: { value: 23, because: 'about 0.6 m over 2.6 m (common practice)' },
+    help: words`How strongly braking shifts load to the front.`,
+    assume: { value: 23, because: words`about 0.6 m over 2.6 m (common practice)` },
   },
   grip: {
     type: 'number',
-    label: 'Grip of the surface',
+    label: words`Grip of the surface`,
     symbol: 'μ',
     of: 'number',
     units: ['', ''],
     hard: [0.05, 1.2],
     usual: [0.2, 0.9],
-    help: 'Dry tarmac 0.8, wet 0.5, snow 0.2.',
-    assume: { value: 0.3, because: 'a greasy winter road' },
+    help: words`Dry tarmac 0.8, wet 0.5, snow 0.2.`,
+    assume: { value: 0.3, because: words`a greasy winter road` },
   },
   chargeState: {
     type: 'number',
-    label: 'Charge at the top of the hill',
+    label: words`Charge at the top of the hill`,
     symbol: 'SoC',
     of: 'fraction',
     units: ['%', '%'],
     hard: [0, 100],
     usual: [10, 100],
-    help: 'Fullest it ever starts a descent with.',
+    help: words`Fullest it ever starts a descent with.`,
     optional: true,
   },
   packEnergy: {
     type: 'number',
-    label: 'Pack energy',
+    label: words`Pack energy`,
     symbol: 'E',
     of: 'energy',
     units: ['kWh', 'kWh'],
     hard: [0.5, 500],
     usual: [5, 100],
-    help: 'Nominal; with the descent it tells whether the pack fills on the way.',
+    help: words`Nominal; with the descent it tells whether the pack fills on the way.`,
     optional: true,
   },
   descent: {
     type: 'number',
-    label: 'Height of the descent',
+    label: words`Height of the descent`,
     symbol: 'H',
     of: 'length',
     units: ['m', 'ft'],
     hard: [0, 4000],
     usual: [10, 1500],
-    help: 'From top to bottom, off a map.',
+    help: words`From top to bottom, off a map.`,
     optional: true,
   },
 } as const
@@ -291,32 +292,31 @@ const energy = (label: string, symbol: string) =>
 
 export const regenLimit = defineCalculator({
   id: 'regen-limit',
-  title: 'Regeneration limit and stop lamp',
+  title: words`Regeneration limit and stop lamp`,
   phase: 'vehicle',
-  purpose:
-    'How hard regeneration slows the vehicle, whether the stop lamp has to light, whether the driven axle holds, and whether the cells may take the current.',
+  purpose: words`How hard regeneration slows the vehicle, whether the stop lamp has to light, whether the driven axle holds, and whether the cells may take the current.`,
   inputs,
   outputs: {
-    deceleration: slow('Strongest slowing', 'a'),
-    decelerationAtSpeed: slow('Slowing at the highest speed', 'a_v'),
-    lampRule: { type: 'text', label: 'The stop lamp' },
+    deceleration: slow(words`Strongest slowing`, 'a'),
+    decelerationAtSpeed: slow(words`Slowing at the highest speed`, 'a_v'),
+    lampRule: { type: 'text', label: words`The stop lamp` },
     wheelForce: {
       type: 'number',
-      label: 'Strongest force at the driven wheels',
+      label: words`Strongest force at the driven wheels`,
       symbol: 'F',
       of: 'force',
       units: ['N', 'lbf'],
     },
-    gripUse: share('Grip of the driven axle used', 'F/(μ N)'),
-    shaftPower: power('Shaft power at the highest speed', 'P_s'),
-    batteryPower: power('Into the pack', 'P_b'),
-    batteryCurrent: current('Current into the pack', 'I'),
-    currentUse: share('Of what the cells take', 'I/I_max'),
-    torqueForLamp: torque('Torque that keeps the lamp off', 'T_0.7'),
-    torqueForGrip: torque('Torque at half the grip', 'T_μ'),
-    powerForCells: power('Shaft power the cells take', 'P_max'),
-    energyBack: energy('Won back on the descent, at most', 'E_b'),
-    room: energy('Room in the pack', 'E_r'),
+    gripUse: share(words`Grip of the driven axle used`, 'F/(μ N)'),
+    shaftPower: power(words`Shaft power at the highest speed`, 'P_s'),
+    batteryPower: power(words`Into the pack`, 'P_b'),
+    batteryCurrent: current(words`Current into the pack`, 'I'),
+    currentUse: share(words`Of what the cells take`, 'I/I_max'),
+    torqueForLamp: torque(words`Torque that keeps the lamp off`, 'T_0.7'),
+    torqueForGrip: torque(words`Torque at half the grip`, 'T_μ'),
+    powerForCells: power(words`Shaft power the cells take`, 'P_max'),
+    energyBack: energy(words`Won back on the descent, at most`, 'E_b'),
+    room: energy(words`Room in the pack`, 'E_r'),
   },
   formula: [
     String.raw`F = \frac{1}{\eta_d}\min\left(\frac{T\,i}{r}, \frac{P_\text{lim}}{v}\right), \qquad a = \frac{F + F_\text{road}}{m}`,
@@ -324,16 +324,16 @@ export const regenLimit = defineCalculator({
     String.raw`E_b = m g H\,\eta_d\,\eta_m, \qquad E_r = E\,(1 - \text{SoC})`,
   ],
   validity: [
-    'Straight, level road; in a bend less grip is left for braking.',
-    'Regeneration alone: with the foot on the pedal the friction brakes come on top.',
-    'The lamp rule binds makers of passenger cars; elsewhere ask. It counts the slowing of the vehicle when the pedal is released.',
-    'The energy of a descent leaves out what road and air take, so it is the most that can come back; taken at the lightest mass, a laden vehicle gives more.',
+    words`Straight, level road; in a bend less grip is left for braking.`,
+    words`Regeneration alone: with the foot on the pedal the friction brakes come on top.`,
+    words`The lamp rule binds makers of passenger cars; elsewhere ask. It counts the slowing of the vehicle when the pedal is released.`,
+    words`The energy of a descent leaves out what road and air take, so it is the most that can come back; taken at the lightest mass, a laden vehicle gives more.`,
   ],
   checks: {
-    lamp: { title: 'Stop lamp', basis: 'published: UN R13-H (revision 4), 5.2.22.4' },
-    cells: { title: 'Current into the cells', basis: 'the cell sheet' },
-    grip: { title: 'Driven axle holds', basis: 'common practice' },
-    full: { title: 'Full pack at the top of a hill', basis: 'common practice' },
+    lamp: { title: words`Stop lamp`, basis: 'published: UN R13-H (revision 4), 5.2.22.4' },
+    cells: { title: words`Current into the cells`, basis: 'the cell sheet' },
+    grip: { title: words`Driven axle holds`, basis: 'common practice' },
+    full: { title: words`Full pack at the top of a hill`, basis: 'common practice' },
   },
   hazards: ['moving-vehicle', 'cell-fire', 'brakes'],
   sources: [
@@ -360,10 +360,10 @@ export const regenLimit = defineCalculator({
       decelerationAtSpeed: slowing(input.speed, input),
       lampRule:
         deceleration <= lampLimits.off
-          ? 'has to stay off'
+          ? words`has to stay off`
           : deceleration <= lampLimits.on
-            ? 'may light'
-            : 'has to light',
+            ? words`may light`
+            : words`has to light`,
       wheelForce: force,
       gripUse: load !== undefined && load > 0 ? force / (input.grip * load) : undefined,
       shaftPower,
@@ -390,7 +390,7 @@ export const regenLimit = defineCalculator({
   },
   findings(input, output, say) {
     const a = output.deceleration ?? 0
-    const slows = `Released, it slows at ${say(a, 'm/s²')}`
+    const slows = words`Released, it slows at ${say(a, 'm/s²')}`
     const mustLight = a > lampLimits.on
     const mustNot = a <= lampLimits.off
     const lamp =
@@ -430,49 +430,55 @@ export const regenLimit = defineCalculator({
         level: lamp,
         text:
           lamp === 'unknown'
-            ? `${slows}; the lamp ${output.lampRule ?? ''}. Find out what the controller does with it.`
+            ? words`${slows}; the lamp ${output.lampRule ?? ''}. Find out what the controller does with it.`
             : lamp === 'stop'
-              ? `${slows} and the stop lamp stays off: those behind are not warned. Light it, or set at most ${say(output.torqueForLamp, 'N·m')}.`
+              ? words`${slows} and the stop lamp stays off: those behind are not warned. Light it, or set at most ${say(output.torqueForLamp, 'N·m')}.`
               : lamp === 'watch'
                 ? mustNot
-                  ? `${slows}, and the lamp lights although it has to stay off below ${say(lampLimits.off, 'm/s²', 1)}. Raise its threshold.`
-                  : `${slows} without a stop lamp, which may light there. Light it: others see the car slow late.`
-                : `${slows}; the lamp ${output.lampRule ?? ''} and does so.`,
-        threshold: `lamp off up to ${say(lampLimits.off, 'm/s²', 1)}, may light to ${say(lampLimits.on, 'm/s²', 2)} (watch), has to light above (stop)`,
+                  ? words`${slows}, and the lamp lights although it has to stay off below ${say(lampLimits.off, 'm/s²', 1)}. Raise its threshold.`
+                  : words`${slows} without a stop lamp, which may light there. Light it: others see the car slow late.`
+                : words`${slows}; the lamp ${output.lampRule ?? ''} and does so.`,
+        threshold: words`lamp off up to ${say(lampLimits.off, 'm/s²', 1)}, may light to ${say(lampLimits.on, 'm/s²', 2)} (watch), has to light above (stop)`,
       },
       {
         check: 'cells',
         level: charge,
         text:
           limit === undefined
-            ? `${say(amps, 'A')} go into the pack; the cells’ charge limit is not given. Take it from the sheet at the coldest cell temperature.`
+            ? words`${say(amps, 'A')} go into the pack; the cells’ charge limit is not given. Take it from the sheet at the coldest cell temperature.`
             : amps <= limit
-              ? `${say(amps, 'A')} go into the pack, which takes ${say(limit, 'A')}.`
-              : `${say(amps, 'A')} go into a pack that takes ${say(limit, 'A')}. Limit the shaft power to ${say(output.powerForCells, 'kW')}, and to nothing when the cells are frozen.`,
-        threshold: 'at most what the cell sheet allows at that temperature (stop)',
+              ? words`${say(amps, 'A')} go into the pack, which takes ${say(limit, 'A')}.`
+              : words`${say(amps, 'A')} go into a pack that takes ${say(limit, 'A')}. Limit the shaft power to ${say(output.powerForCells, 'kW')}, and to nothing when the cells are frozen.`,
+        threshold: words`at most what the cell sheet allows at that temperature (stop)`,
       },
       {
         check: 'grip',
         level: grip,
         text: lifted
-          ? 'So hard a slowing lifts the driven axle off the road. Set less torque.'
+          ? words`So hard a slowing lifts the driven axle off the road. Set less torque.`
           : use === undefined
-            ? 'The mass on the driven axle is not given: whether it holds cannot be told.'
+            ? words`The mass on the driven axle is not given: whether it holds cannot be told.`
             : grip === 'pass'
-              ? `At a grip of ${say(input.grip, '', 2)} the driven axle uses ${say(use, '%')} of it.`
-              : `At a grip of ${say(input.grip, '', 2)} the driven axle ${grip === 'stop' ? `would need ${say(use, '%')} of it: it locks, and ${input.drivenAxle === 'front' ? 'the car does not steer' : 'the tail comes round'}` : `uses ${say(use, '%')} of it: little is left for a bend`}. Set at most ${say(output.torqueForGrip, 'N·m')}, or a switch for slippery roads.`,
-        threshold: 'at most 50 % of the grip (watch), 100 % (stop)',
+              ? words`At a grip of ${say(input.grip, '', 2)} the driven axle uses ${say(use, '%')} of it.`
+              : `${
+                  grip !== 'stop'
+                    ? words`At a grip of ${say(input.grip, '', 2)} the driven axle uses ${say(use, '%')} of it: little is left for a bend.`
+                    : input.drivenAxle === 'front'
+                      ? words`At a grip of ${say(input.grip, '', 2)} the driven axle would need ${say(use, '%')} of it: it locks, and the car does not steer.`
+                      : words`At a grip of ${say(input.grip, '', 2)} the driven axle would need ${say(use, '%')} of it: it locks, and the tail comes round.`
+                } ${words`Set at most ${say(output.torqueForGrip, 'N·m')}, or a switch for slippery roads.`}`,
+        threshold: words`at most 50 % of the grip (watch), 100 % (stop)`,
       },
       {
         check: 'full',
         level: topped,
         text:
           state === undefined
-            ? 'The charge at the top of the hill is not given. A full pack takes no regeneration.'
+            ? words`The charge at the top of the hill is not given. A full pack takes no regeneration.`
             : topped === 'pass'
-              ? `At ${say(state, '%', 2)} the pack has room.`
-              : `${fills ? `The descent can bring back ${say(energyBack, 'kWh')} and the pack has room for ${say(room, 'kWh')}` : `At ${say(state, '%', 2)} the pack takes next to nothing`}: regeneration fades away on the hill. The friction brakes have to do it all; charge less before it.`,
-        threshold: 'below 95 % charge, and room for the descent (watch)',
+              ? words`At ${say(state, '%', 2)} the pack has room.`
+              : words`${fills ? words`The descent can bring back ${say(energyBack, 'kWh')} and the pack has room for ${say(room, 'kWh')}` : words`At ${say(state, '%', 2)} the pack takes next to nothing`}: regeneration fades away on the hill. The friction brakes have to do it all; charge less before it.`,
+        threshold: words`below 95 % charge, and room for the descent (watch)`,
       },
     ]
   },
@@ -480,24 +486,24 @@ export const regenLimit = defineCalculator({
     return [
       `F = T i / (r η_d) = ${say(input.regenTorque, 'N·m')} × ${say(input.ratio, '', 4)} / (${say(input.rollingRadius, 'm')} × ${say(input.drivelineEfficiency, '%')}) = ${say(output.wheelForce, 'N', 4)}`,
       `a = (F + F_road) / m = (${say(output.wheelForce, 'N', 4)} + ${say(input.roadForce, 'N')}) / ${say(input.mass, 'kg', 4)} = ${say(output.deceleration, 'm/s²')}`,
-      `P_s = F v η_d = ${say(output.shaftPower, 'kW')} at ${say(input.speed, 'km/h')}`,
+      words`P_s = F v η_d = ${say(output.shaftPower, 'kW')} at ${say(input.speed, 'km/h')}`,
       `I = P_s η_m / U = ${say(output.shaftPower, 'kW')} × ${say(input.motorEfficiency, '%')} / ${say(input.packVoltage, 'V')} = ${say(output.batteryCurrent, 'A')}`,
       `F / (μ N) = ${say(output.gripUse, '%')}`,
       ...(output.energyBack === undefined
         ? []
         : [
-            `E_b = m g H η_d η_m = ${say(output.energyBack, 'kWh')}, room ${say(output.room, 'kWh')}`,
+            words`E_b = m g H η_d η_m = ${say(output.energyBack, 'kWh')}, room ${say(output.room, 'kWh')}`,
           ]),
     ]
   },
   plot(input) {
     return {
-      title: 'Slowing with the pedal released',
-      x: { label: 'Road speed', of: 'speed', units: ['km/h', 'mph'], fromZero: true },
-      y: { label: 'Slowing', of: 'acceleration', units: ['m/s²', 'ft/s²'], fromZero: true },
+      title: words`Slowing with the pedal released`,
+      x: { label: words`Road speed`, of: 'speed', units: ['km/h', 'mph'], fromZero: true },
+      y: { label: words`Slowing`, of: 'acceleration', units: ['m/s²', 'ft/s²'], fromZero: true },
       series: [
         {
-          name: 'regeneration',
+          name: words`regeneration`,
           line: 'solid',
           points: Array.from({ length: 41 }, (_, step) => {
             const speed = (step * input.speed) / 40
@@ -506,10 +512,10 @@ export const regenLimit = defineCalculator({
         },
       ],
       marks: [
-        { x: 0, y: lampLimits.off, label: 'lamp off below', kind: 'limit-y' },
-        { x: 0, y: lampLimits.on, label: 'lamp on above', kind: 'limit-y' },
+        { x: 0, y: lampLimits.off, label: words`lamp off below`, kind: 'limit-y' },
+        { x: 0, y: lampLimits.on, label: words`lamp on above`, kind: 'limit-y' },
       ],
-      caption: 'Where the line is above the upper limit the stop lamp has to be on.',
+      caption: words`Where the line is above the upper limit the stop lamp has to be on.`,
     }
   },
   examples: [
@@ -538,7 +544,7 @@ export const regenLimit = defineCalculator({
         deceleration: '1.600 m/s²',
         batteryCurrent: '114.0 A',
         gripUse: '85.3 %',
-        lampRule: 'has to light',
+        lampRule: words`has to light`,
       },
       findings: { lamp: 'stop', cells: 'pass', grip: 'watch', full: 'pass' },
     },
@@ -568,7 +574,7 @@ export const regenLimit = defineCalculator({
         batteryCurrent: '71.25 A',
         torqueForLamp: '31.5 N·m',
         energyBack: '3.494 kWh',
-        lampRule: 'has to stay off',
+        lampRule: words`has to stay off`,
       },
       findings: { lamp: 'pass', cells: 'stop', grip: 'pass', full: 'watch' },
     },

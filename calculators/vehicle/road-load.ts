@@ -8,12 +8,13 @@
 import * as elementary from '../elementary.ts'
 import { airDensity, gravity } from '../air.ts'
 import { defineCalculator } from '../define.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Common practice: leave a fifth of the continuous rating, and a fifth of the range. */
 const ratingInHand = 0.8
 const rangeInHand = 0.8
 /** Common practice: watt-hours a mile, per pound of laden mass, of converted vehicles. */
-const plausible = { least: 0.07, most: 0.2, rule: 'Wh/mi per lb' } as const
+const plausible = { least: 0.07, most: 0.2, rule: words`Wh/mi per lb` } as const
 /** Common practice: the rule is for mixed driving; below this speed a lower figure is normal. */
 const plausibleFrom = 60 / 3.6
 
@@ -70,342 +71,356 @@ function at(speed: number, road: Road) {
 
 export const roadLoad = defineCalculator({
   id: 'road-load',
-  title: 'Road load, consumption and range',
+  title: words`Road load, consumption and range`,
   phase: 'vehicle',
-  purpose:
-    'What force the road and the air take at a steady speed, what that asks of motor and battery, and how far the pack goes.',
+  purpose: words`What force the road and the air take at a steady speed, what that asks of motor and battery, and how far the pack goes.`,
   inputs: {
     mass: {
       type: 'number',
-      label: 'Laden mass',
+      label: words`Laden mass`,
       symbol: 'm',
       of: 'mass',
       units: ['kg', 'lb'],
       hard: [100, 10_000],
       usual: [200, 7500],
-      help: 'As it rolls, with people and load; a weighbridge ticket beats a brochure.',
+      help: words`As it rolls, with people and load; a weighbridge ticket beats a brochure.`,
     },
     dragCoefficient: {
       type: 'number',
-      label: 'Drag coefficient',
+      label: words`Drag coefficient`,
       symbol: 'Cd',
       of: 'number',
       units: ['', ''],
       hard: [0.1, 1.5],
       usual: [0.25, 1],
-      help: 'Saloon 0.22 to 0.4, light van 0.35 to 0.5, old pickup 0.5 to 0.6.',
+      help: words`Saloon 0.22 to 0.4, light van 0.35 to 0.5, old pickup 0.5 to 0.6.`,
     },
     frontalArea: {
       type: 'number',
-      label: 'Frontal area',
+      label: words`Frontal area`,
       symbol: 'A',
       of: 'area',
       units: ['m²', 'ft²'],
       hard: [0.3, 12],
       usual: [1, 8],
-      help: 'About 0.80 to 0.85 of width times height.',
+      help: words`About 0.80 to 0.85 of width times height.`,
     },
     rollingResistance: {
       type: 'number',
-      label: 'Rolling resistance coefficient',
+      label: words`Rolling resistance coefficient`,
       symbol: 'Crr',
       of: 'number',
       units: ['', ''],
       hard: [0.002, 0.1],
       usual: [0.006, 0.03],
-      help: 'Passenger tyre about 0.010, light-truck or bias-ply 0.013 to 0.018, at the right pressure.',
+      help: words`Passenger tyre about 0.010, light-truck or bias-ply 0.013 to 0.018, at the right pressure.`,
     },
     speed: {
       type: 'number',
-      label: 'Steady speed',
+      label: words`Steady speed`,
       symbol: 'v',
       of: 'speed',
       units: ['km/h', 'mph'],
       hard: [3, 250],
       usual: [5, 130],
-      help: 'The speed to be held, against which the motor’s rating is checked.',
+      help: words`The speed to be held, against which the motor’s rating is checked.`,
     },
     speeds: {
       type: 'list',
-      label: 'Speeds for the table',
-      row: 'speed',
-      help: 'Left out: a half, three quarters, one and one and a quarter times the steady speed.',
+      label: words`Speeds for the table`,
+      row: words`speed`,
+      help: words`Left out: a half, three quarters, one and one and a quarter times the steady speed.`,
       rows: [1, 20],
       optional: true,
       fields: {
-        name: { type: 'text', label: 'Name', help: 'What it is: town, lane, main road.' },
+        name: { type: 'text', label: words`Name`, help: words`What it is: town, lane, main road.` },
         speed: {
           type: 'number',
-          label: 'Speed',
+          label: words`Speed`,
           symbol: 'v_i',
           of: 'speed',
           units: ['km/h', 'mph'],
           hard: [3, 250],
           usual: [5, 130],
-          help: 'A steady speed.',
+          help: words`A steady speed.`,
         },
       },
     },
     grade: {
       type: 'number',
-      label: 'Grade',
+      label: words`Grade`,
       symbol: 'i',
       of: 'fraction',
       units: ['%', '%'],
       hard: [-35, 35],
       usual: [-15, 30],
-      help: 'Rise over run, uphill positive. Left out: level.',
+      help: words`Rise over run, uphill positive. Left out: level.`,
       optional: true,
     },
     headwind: {
       type: 'number',
-      label: 'Headwind',
+      label: words`Headwind`,
       symbol: 'w',
       of: 'speed',
       units: ['m/s', 'mph'],
       hard: [-30, 30],
       usual: [-15, 15],
-      help: 'From ahead positive, from behind negative. Left out: still air.',
+      help: words`From ahead positive, from behind negative. Left out: still air.`,
       optional: true,
     },
     airTemperature: {
       type: 'number',
-      label: 'Air temperature',
+      label: words`Air temperature`,
       symbol: 'T',
       of: 'temperature',
       units: ['°C', '°F'],
       hard: [-60, 60],
       usual: [-30, 45],
-      help: 'Cold air is denser and drags more.',
-      assume: { value: 20, because: 'a mild day; air 10 K colder drags 3.5 % more' },
+      help: words`Cold air is denser and drags more.`,
+      assume: { value: 20, because: words`a mild day; air 10 K colder drags 3.5 % more` },
     },
     altitude: {
       type: 'number',
-      label: 'Altitude',
+      label: words`Altitude`,
       symbol: 'z',
       of: 'length',
       units: ['m', 'ft'],
       hard: [-430, 6000],
       usual: [0, 3000],
-      help: 'Height above the sea; thin air drags less.',
-      assume: { value: 0, because: 'sea level, where the air drags most' },
+      help: words`Height above the sea; thin air drags less.`,
+      assume: { value: 0, because: words`sea level, where the air drags most` },
     },
     density: {
       type: 'number',
-      label: 'Air density, if worked out',
+      label: words`Air density, if worked out`,
       symbol: 'ρ_a',
       of: 'density',
       units: ['kg/m³', 'lb/ft³'],
       hard: [0.4, 1.7],
       usual: [0.7, 1.45],
-      help: 'From the air density page; wins over altitude and temperature.',
+      help: words`From the air density page; wins over altitude and temperature.`,
       optional: true,
     },
     drivelineEfficiency: {
       type: 'number',
-      label: 'Driveline efficiency',
+      label: words`Driveline efficiency`,
       symbol: 'η_d',
       of: 'fraction',
       units: ['%', '%'],
       hard: [50, 100],
       usual: [80, 97],
-      help: 'Motor shaft to wheels: gearbox, axle, joints.',
-      assume: { value: 90, because: 'with a gearbox and an axle 88 to 93 % is usual' },
+      help: words`Motor shaft to wheels: gearbox, axle, joints.`,
+      assume: { value: 90, because: words`with a gearbox and an axle 88 to 93 % is usual` },
     },
     motorEfficiency: {
       type: 'number',
-      label: 'Motor and controller efficiency',
+      label: words`Motor and controller efficiency`,
       symbol: 'η_m',
       of: 'fraction',
       units: ['%', '%'],
       hard: [30, 100],
       usual: [60, 95],
-      help: 'Battery to motor shaft, both together, at this speed; lower at a crawl.',
-      assume: { value: 85, because: 'at cruise 82 to 90 % is usual' },
+      help: words`Battery to motor shaft, both together, at this speed; lower at a crawl.`,
+      assume: { value: 85, because: words`at cruise 82 to 90 % is usual` },
     },
     auxiliary: {
       type: 'number',
-      label: 'Auxiliary power',
+      label: words`Auxiliary power`,
       symbol: 'P_aux',
       of: 'power',
       units: ['W', 'W'],
       hard: [0, 20_000],
       usual: [0, 5000],
-      help: 'From the traction battery for lamps, pumps, heater.',
-      assume: { value: 300, because: 'lamps, wipers and pumps by day, without a cabin heater' },
+      help: words`From the traction battery for lamps, pumps, heater.`,
+      assume: {
+        value: 300,
+        because: words`lamps, wipers and pumps by day, without a cabin heater`,
+      },
     },
     batteryEnergy: {
       type: 'number',
-      label: 'Battery energy',
+      label: words`Battery energy`,
       symbol: 'E',
       of: 'energy',
       units: ['kWh', 'kWh'],
       hard: [0.5, 500],
       usual: [1, 200],
-      help: 'Nominal energy of the whole pack.',
+      help: words`Nominal energy of the whole pack.`,
     },
     usableShare: {
       type: 'number',
-      label: 'Usable share',
+      label: words`Usable share`,
       symbol: 'u',
       of: 'fraction',
       units: ['%', '%'],
       hard: [10, 100],
       usual: [50, 95],
-      help: 'Share of the nominal energy that is used between full and the lower stop.',
-      assume: { value: 80, because: '80 to 85 % is the usual window' },
+      help: words`Share of the nominal energy that is used between full and the lower stop.`,
+      assume: { value: 80, because: words`80 to 85 % is the usual window` },
     },
     routeFactor: {
       type: 'number',
-      label: 'Route factor',
+      label: words`Route factor`,
       symbol: 'f',
       of: 'number',
       units: ['', ''],
       hard: [1, 3],
       usual: [1, 1.6],
-      help: 'How much more the real route takes than this steady speed: stops, hills, wind.',
-      assume: { value: 1.2, because: 'stops and hills usually cost 10 to 30 %' },
+      help: words`How much more the real route takes than this steady speed: stops, hills, wind.`,
+      assume: { value: 1.2, because: words`stops and hills usually cost 10 to 30 %` },
     },
     winterFactor: {
       type: 'number',
-      label: 'Winter factor',
+      label: words`Winter factor`,
       symbol: 'f_w',
       of: 'number',
       units: ['', ''],
       hard: [1, 3],
       usual: [1.1, 1.6],
-      help: 'How much more the same trip takes in winter.',
+      help: words`How much more the same trip takes in winter.`,
       assume: {
         value: 1.28,
-        because: 'one commute took 211 Wh/mi at 21 °C and 270 Wh/mi at −3 °C',
+        because: words`one commute took 211 Wh/mi at 21 °C and 270 Wh/mi at −3 °C`,
       },
     },
     continuousPower: {
       type: 'number',
-      label: 'Motor’s continuous power',
+      label: words`Motor’s continuous power`,
       symbol: 'P_cont',
       of: 'power',
       units: ['kW', 'hp'],
       hard: [0.2, 500],
       usual: [3, 150],
-      help: 'At the shaft, for an hour or more, from its sheet; not the peak.',
+      help: words`At the shaft, for an hour or more, from its sheet; not the peak.`,
       optional: true,
     },
     tripDistance: {
       type: 'number',
-      label: 'Distance needed',
+      label: words`Distance needed`,
       symbol: 's',
       of: 'length',
       units: ['km', 'mi'],
       hard: [0.5, 2000],
       usual: [5, 300],
-      help: 'The longest trip without charging that has to work.',
+      help: words`The longest trip without charging that has to work.`,
       optional: true,
     },
   },
   outputs: {
     force: {
       type: 'number',
-      label: 'Force at the wheels',
+      label: words`Force at the wheels`,
       symbol: 'F',
       of: 'force',
       units: ['N', 'lbf'],
     },
     dragForce: {
       type: 'number',
-      label: 'Drag of the air',
+      label: words`Drag of the air`,
       symbol: 'F_air',
       of: 'force',
       units: ['N', 'lbf'],
     },
     rollingForce: {
       type: 'number',
-      label: 'Rolling resistance',
+      label: words`Rolling resistance`,
       symbol: 'F_roll',
       of: 'force',
       units: ['N', 'lbf'],
     },
     gradeForce: {
       type: 'number',
-      label: 'Force of the grade',
+      label: words`Force of the grade`,
       symbol: 'F_grade',
       of: 'force',
       units: ['N', 'lbf'],
     },
     airDensity: {
       type: 'number',
-      label: 'Air density',
+      label: words`Air density`,
       symbol: 'ρ',
       of: 'density',
       units: ['kg/m³', 'lb/ft³'],
     },
     shaftPower: {
       type: 'number',
-      label: 'Power at the motor shaft',
+      label: words`Power at the motor shaft`,
       symbol: 'P_m',
       of: 'power',
       units: ['kW', 'hp'],
     },
     batteryPower: {
       type: 'number',
-      label: 'Power from the battery',
+      label: words`Power from the battery`,
       symbol: 'P_b',
       of: 'power',
       units: ['kW', 'kW'],
     },
     consumption: {
       type: 'number',
-      label: 'Consumption at this speed',
+      label: words`Consumption at this speed`,
       symbol: 'e',
       of: 'consumption',
       units: ['Wh/km', 'Wh/mi'],
     },
-    range: { type: 'number', label: 'Range', symbol: 'R', of: 'length', units: ['km', 'mi'] },
+    range: { type: 'number', label: words`Range`, symbol: 'R', of: 'length', units: ['km', 'mi'] },
     winterRange: {
       type: 'number',
-      label: 'Range in winter',
+      label: words`Range in winter`,
       symbol: 'R_w',
       of: 'length',
       units: ['km', 'mi'],
     },
     table: {
       type: 'table',
-      label: 'At other speeds',
+      label: words`At other speeds`,
       columns: {
-        name: { type: 'text', label: 'Case' },
+        name: { type: 'text', label: words`Case` },
         speed: {
           type: 'number',
-          label: 'Speed',
+          label: words`Speed`,
           symbol: 'v_i',
           of: 'speed',
           units: ['km/h', 'mph'],
         },
-        force: { type: 'number', label: 'Force', symbol: 'F_i', of: 'force', units: ['N', 'lbf'] },
+        force: {
+          type: 'number',
+          label: words`Force`,
+          symbol: 'F_i',
+          of: 'force',
+          units: ['N', 'lbf'],
+        },
         shaftPower: {
           type: 'number',
-          label: 'Shaft',
+          label: words`Shaft`,
           symbol: 'P_mi',
           of: 'power',
           units: ['kW', 'hp'],
         },
         batteryPower: {
           type: 'number',
-          label: 'Battery',
+          label: words`Battery`,
           symbol: 'P_bi',
           of: 'power',
           units: ['kW', 'kW'],
         },
         consumption: {
           type: 'number',
-          label: 'Consumption',
+          label: words`Consumption`,
           symbol: 'e_i',
           of: 'consumption',
           units: ['Wh/km', 'Wh/mi'],
         },
-        range: { type: 'number', label: 'Range', symbol: 'R_i', of: 'length', units: ['km', 'mi'] },
+        range: {
+          type: 'number',
+          label: words`Range`,
+          symbol: 'R_i',
+          of: 'length',
+          units: ['km', 'mi'],
+        },
         winterRange: {
           type: 'number',
-          label: 'In winter',
+          label: words`In winter`,
           symbol: 'R_wi',
           of: 'length',
           units: ['km', 'mi'],
@@ -419,16 +434,16 @@ export const roadLoad = defineCalculator({
     String.raw`e = \frac{P_b}{v}, \qquad R = \frac{E\,u}{e\,f}, \qquad R_w = \frac{R}{f_w}`,
   ],
   validity: [
-    'Steady speed on a straight road, wind along it; stops, hills and gusts come in through the route factor only.',
-    'Where the hill pushes the vehicle, no energy is counted as won back and no range is given.',
-    'Air pressure is the standard atmosphere’s at the altitude, the air is dry; a density that is given wins.',
-    'Efficiencies fall at low speed and high torque: take them for the speed in question.',
+    words`Steady speed on a straight road, wind along it; stops, hills and gusts come in through the route factor only.`,
+    words`Where the hill pushes the vehicle, no energy is counted as won back and no range is given.`,
+    words`Air pressure is the standard atmosphere’s at the altitude, the air is dry; a density that is given wins.`,
+    words`Efficiencies fall at low speed and high torque: take them for the speed in question.`,
   ],
   checks: {
-    rating: { title: 'Motor’s continuous power', basis: 'common practice' },
-    range: { title: 'Range against need', basis: 'common practice' },
-    plausible: { title: 'Consumption plausible', basis: 'common practice' },
-    driven: { title: 'Vehicle is driven, not pushed', basis: 'model' },
+    rating: { title: words`Motor’s continuous power`, basis: 'common practice' },
+    range: { title: words`Range against need`, basis: 'common practice' },
+    plausible: { title: words`Consumption plausible`, basis: 'common practice' },
+    driven: { title: words`Vehicle is driven, not pushed`, basis: 'model' },
   },
   hazards: ['range-promise', 'not-approval'],
   sources: [
@@ -444,7 +459,7 @@ export const roadLoad = defineCalculator({
     const rows =
       input.speeds ??
       [0.5, 0.75, 1, 1.25].map((share) => ({
-        name: share === 1 ? 'this speed' : `${share} × this speed`,
+        name: share === 1 ? words`this speed` : words`${share} × this speed`,
         speed: share * input.speed,
       }))
     return {
@@ -477,7 +492,7 @@ export const roadLoad = defineCalculator({
     const shaft = output.shaftPower ?? 0
     const rating = input.continuousPower
     const share = rating === undefined ? undefined : shaft / rating
-    const load = `The shaft gives ${say(shaft, 'kW')}`
+    const load = words`The shaft gives ${say(shaft, 'kW')}`
 
     const need = input.tripDistance
     const range = output.range
@@ -489,7 +504,7 @@ export const roadLoad = defineCalculator({
     const perPound = (still * input.routeFactor) / (input.mass * joulesPerMetreOfRule)
     const high = perPound > plausible.most
     const low = perPound < plausible.least && input.speed >= plausibleFrom
-    const ruled = `On the level this is ${say(still * input.routeFactor, 'Wh/mi')} with the route factor, ${say(perPound, '', 2)} ${plausible.rule} of laden mass`
+    const ruled = words`On the level this is ${say(still * input.routeFactor, 'Wh/mi')} with the route factor, ${say(perPound, '', 2)} ${plausible.rule} of laden mass`
 
     const force = output.force ?? 0
     return [
@@ -505,13 +520,13 @@ export const roadLoad = defineCalculator({
                 : 'stop',
         text:
           rating === undefined || share === undefined
-            ? `${load}; the motor’s continuous power is not given. Take it from the sheet, not the peak figure.`
+            ? words`${load}; the motor’s continuous power is not given. Take it from the sheet, not the peak figure.`
             : share <= ratingInHand
-              ? `${load}, ${say(share, '%')} of its continuous ${say(rating, 'kW')}.`
+              ? words`${load}, ${say(share, '%')} of its continuous ${say(rating, 'kW')}.`
               : share <= 1
-                ? `${load}, ${say(share, '%')} of its continuous ${say(rating, 'kW')}: nothing is left for headwind or a hill. Hold a lower speed or gear for it.`
-                : `${load}, ${say(share, '%')} of its continuous ${say(rating, 'kW')}: it will overheat or cut back at this speed. Slow down, or choose a larger motor.`,
-        threshold: 'at most 80 % of the continuous power (watch), 100 % (stop)',
+                ? words`${load}, ${say(share, '%')} of its continuous ${say(rating, 'kW')}: nothing is left for headwind or a hill. Hold a lower speed or gear for it.`
+                : words`${load}, ${say(share, '%')} of its continuous ${say(rating, 'kW')}: it will overheat or cut back at this speed. Slow down, or choose a larger motor.`,
+        threshold: words`at most 80 % of the continuous power (watch), 100 % (stop)`,
       },
       {
         check: 'range',
@@ -525,35 +540,37 @@ export const roadLoad = defineCalculator({
                 : 'watch',
         text:
           range === undefined
-            ? 'There is no range to judge, because the hill pushes the vehicle. Work it out on the level.'
+            ? words`There is no range to judge, because the hill pushes the vehicle. Work it out on the level.`
             : need === undefined
-              ? `The range is ${say(range, 'km')}, in winter ${say(winter, 'km')}; the distance needed is not given.`
+              ? words`The range is ${say(range, 'km')}, in winter ${say(winter, 'km')}; the distance needed is not given.`
               : enough(winter)
-                ? `${say(need, 'km')} are needed of ${say(range, 'km')}, in winter of ${say(winter, 'km')}.`
+                ? words`${say(need, 'km')} are needed of ${say(range, 'km')}, in winter of ${say(winter, 'km')}.`
                 : need > range
-                  ? `${say(need, 'km')} are needed and the range is ${say(range, 'km')}. Charge on the way, slow down, or fit more cells.`
+                  ? words`${say(need, 'km')} are needed and the range is ${say(range, 'km')}. Charge on the way, slow down, or fit more cells.`
                   : enough(range)
-                    ? `${say(need, 'km')} are needed of ${say(range, 'km')}, but in winter of ${say(winter, 'km')} only: plan a charge for the cold months.`
-                    : `${say(need, 'km')} are needed of ${say(range, 'km')}: less than a fifth is in hand. Measure the route before relying on it.`,
-        threshold: 'at most 80 % of the range, also in winter (watch), 100 % of the range (stop)',
+                    ? words`${say(need, 'km')} are needed of ${say(range, 'km')}, but in winter of ${say(winter, 'km')} only: plan a charge for the cold months.`
+                    : words`${say(need, 'km')} are needed of ${say(range, 'km')}: less than a fifth is in hand. Measure the route before relying on it.`,
+        threshold: words`at most 80 % of the range, also in winter (watch), 100 % of the range (stop)`,
       },
       {
         check: 'plausible',
         level: high || low ? 'watch' : 'pass',
         text:
           high || low
-            ? `${ruled}: ${high ? 'more' : 'less'} than converted vehicles take. Check mass, area, drag and tyres.`
+            ? high
+              ? words`${ruled}: more than converted vehicles take. Check mass, area, drag and tyres.`
+              : words`${ruled}: less than converted vehicles take. Check mass, area, drag and tyres.`
             : `${ruled}.`,
-        threshold: `${plausible.least} to 0.20 ${plausible.rule} (watch); the lower end from ${say(plausibleFrom, 'km/h')}`,
+        threshold: words`${plausible.least} to 0.20 ${plausible.rule} (watch); the lower end from ${say(plausibleFrom, 'km/h')}`,
       },
       {
         check: 'driven',
         level: force > 0 ? 'pass' : 'unknown',
         text:
           force > 0
-            ? `The motor has to push with ${say(force, 'N')} at the wheels.`
-            : `Hill or tailwind push with ${say(-force, 'N')} more than the road takes: consumption and range cannot be told, and energy won back is not counted. Enter a level road.`,
-        threshold: `force at the wheels above ${say(0, 'N', 1)}`,
+            ? words`The motor has to push with ${say(force, 'N')} at the wheels.`
+            : words`Hill or tailwind push with ${say(-force, 'N')} more than the road takes: consumption and range cannot be told, and energy won back is not counted. Enter a level road.`,
+        threshold: words`force at the wheels above ${say(0, 'N', 1)}`,
       },
     ]
   },
@@ -579,13 +596,13 @@ export const roadLoad = defineCalculator({
       return [speed, at(speed, input)] as const
     })
     return {
-      title: 'Range against speed',
-      x: { label: 'Steady speed', of: 'speed', units: ['km/h', 'mph'] },
-      y: { label: 'Range', of: 'length', units: ['km', 'mi'], fromZero: true },
+      title: words`Range against speed`,
+      x: { label: words`Steady speed`, of: 'speed', units: ['km/h', 'mph'] },
+      y: { label: words`Range`, of: 'length', units: ['km', 'mi'], fromZero: true },
       series: [
-        { name: 'range', line: 'solid', points: points.map(([x, row]) => [x, row.range]) },
+        { name: words`range`, line: 'solid', points: points.map(([x, row]) => [x, row.range]) },
         {
-          name: 'in winter',
+          name: words`in winter`,
           line: 'dashed',
           points: points.map(([x, row]) => [x, row.winterRange]),
         },
@@ -593,12 +610,21 @@ export const roadLoad = defineCalculator({
       marks: [
         ...(output.range === undefined
           ? []
-          : [{ x: input.speed, y: output.range, label: 'this speed', kind: 'point' as const }]),
+          : [
+              { x: input.speed, y: output.range, label: words`this speed`, kind: 'point' as const },
+            ]),
         ...(input.tripDistance === undefined
           ? []
-          : [{ x: 0, y: input.tripDistance, label: 'distance needed', kind: 'limit-y' as const }]),
+          : [
+              {
+                x: 0,
+                y: input.tripDistance,
+                label: words`distance needed`,
+                kind: 'limit-y' as const,
+              },
+            ]),
       ],
-      caption: 'Range falls with speed, because the drag of the air grows with its square.',
+      caption: words`Range falls with speed, because the drag of the air grows with its square.`,
     }
   },
   examples: [

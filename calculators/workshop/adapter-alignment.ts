@@ -7,6 +7,8 @@
  */
 import { defineCalculator, type Finding, type InputValues, type Level } from '../define.ts'
 import { eitherWay } from '../either-way.ts'
+import { allOf } from '../../src/words/lists.ts'
+import { words } from '../../src/words/words.ts'
 
 /** m; 0.13 mm is 0.005 in. */
 const boreWatch = 0.05e-3
@@ -36,7 +38,7 @@ const dial = (label: string, symbol: string) =>
     units: ['mm', 'in'],
     hard: [-3, 3],
     usual: [-0.3, 0.3],
-    help: 'Zero at the top; plus when the plunger is pushed in.',
+    help: words`Zero at the top; plus when the plunger is pushed in.`,
     optional: true,
   }) as const
 
@@ -54,58 +56,74 @@ const size = (label: string, symbol: string, help: string, most: number) =>
   }) as const
 
 const inputs = {
-  top: dial('Bore, top', 'b_12'),
-  right: dial('Bore, right', 'b_3'),
-  bottom: dial('Bore, bottom', 'b_6'),
-  left: dial('Bore, left', 'b_9'),
+  top: dial(words`Bore, top`, 'b_12'),
+  right: dial(words`Bore, right`, 'b_3'),
+  bottom: dial(words`Bore, bottom`, 'b_6'),
+  left: dial(words`Bore, left`, 'b_9'),
   sag: {
     type: 'number',
-    label: 'Droop of the indicator arm',
+    label: words`Droop of the indicator arm`,
     symbol: 'g',
     of: 'length',
     units: ['mm', 'in'],
     hard: [-0.5, 0.5],
     usual: [-0.1, 0.1],
-    help: 'What the same arm reads under a stiff straight bar, zeroed above it: usually minus. In a bore it shows the other way round.',
-    assume: { value: 0, because: 'a short stiff arm' },
+    help: words`What the same arm reads under a stiff straight bar, zeroed above it: usually minus. In a bore it shows the other way round.`,
+    assume: { value: 0, because: words`a short stiff arm` },
   },
   runout: {
     ...size(
-      'Bore, total reading',
+      words`Bore, total reading`,
       'TIR_b',
-      'Instead of the four readings: largest less smallest over one turn.',
+      words`Instead of the four readings: largest less smallest over one turn.`,
       1,
     ),
   },
-  face: { ...size('Face, total reading', 'TIR_f', 'Shaft pushed one way before each reading.', 2) },
+  face: {
+    ...size(
+      words`Face, total reading`,
+      'TIR_f',
+      words`Shaft pushed one way before each reading.`,
+      2,
+    ),
+  },
   sweep: {
     type: 'number',
-    label: 'Diameter swept on the face',
+    label: words`Diameter swept on the face`,
     symbol: 'D',
     of: 'length',
     units: ['mm', 'in'],
     hard: [20, 800],
     usual: [60, 450],
-    help: 'Twice the distance of the plunger from the shaft’s middle.',
+    help: words`Twice the distance of the plunger from the shaft’s middle.`,
     optional: true,
   },
   original: {
-    ...size('Flywheel face to block, original', 'x_0', 'Before the engine came out.', 300),
+    ...size(
+      words`Flywheel face to block, original`,
+      'x_0',
+      words`Before the engine came out.`,
+      300,
+    ),
   },
-  present: { ...size('The same with the adapter', 'x', 'Flywheel face to the same plane.', 300) },
+  present: {
+    ...size(words`The same with the adapter`, 'x', words`Flywheel face to the same plane.`, 300),
+  },
   ends: {
     type: 'number',
-    label: 'Gap between the shaft ends',
+    label: words`Gap between the shaft ends`,
     symbol: 'c',
     of: 'length',
     units: ['mm', 'in'],
     hard: [-5, 50],
     usual: [0, 10],
-    help: 'Clay on the end, bolt up, take apart, measure.',
+    help: words`Clay on the end, bolt up, take apart, measure.`,
     optional: true,
   },
-  recess: { ...size('Register, hole', 'D_h', 'Inside diameter of the recess.', 800) },
-  spigot: { ...size('Register, spigot', 'D_s', 'Outside diameter that goes into it.', 800) },
+  recess: { ...size(words`Register, hole`, 'D_h', words`Inside diameter of the recess.`, 800) },
+  spigot: {
+    ...size(words`Register, spigot`, 'D_s', words`Outside diameter that goes into it.`, 800),
+  },
 } as const
 
 type Inputs = InputValues<typeof inputs>
@@ -133,57 +151,56 @@ const differenceOf = (a: number | undefined, b: number | undefined): number | un
 
 export const adapterAlignment = defineCalculator({
   id: 'adapter-alignment',
-  title: 'Adapter alignment',
+  title: words`Adapter alignment`,
   phase: 'workshop',
-  purpose:
-    'Whether motor, adapter and gearbox are in line, how far to move the plate, and whether the shafts have room.',
+  purpose: words`Whether motor, adapter and gearbox are in line, how far to move the plate, and whether the shafts have room.`,
   inputs,
   outputs: {
     total: {
       type: 'number',
-      label: 'Bore, total indicator reading',
+      label: words`Bore, total indicator reading`,
       symbol: 'TIR',
       of: 'length',
       units: ['mm', 'in'],
     },
     offset: {
       type: 'number',
-      label: 'Off the shaft’s middle',
+      label: words`Off the shaft’s middle`,
       symbol: 'o',
       of: 'length',
       units: ['mm', 'in'],
     },
     up: {
       type: 'number',
-      label: 'Move the plate up (minus: down)',
+      label: words`Move the plate up (minus: down)`,
       symbol: 'o_y',
       of: 'length',
       units: ['mm', 'in'],
     },
     rightward: {
       type: 'number',
-      label: 'Move the plate right (minus: left)',
+      label: words`Move the plate right (minus: left)`,
       symbol: 'o_x',
       of: 'length',
       units: ['mm', 'in'],
     },
     tilt: {
       type: 'number',
-      label: 'Face out of square, over 100 mm',
+      label: words`Face out of square, over 100 mm`,
       symbol: 'τ',
       of: 'length',
       units: ['mm', 'in'],
     },
     axial: {
       type: 'number',
-      label: 'Flywheel further out than it was',
+      label: words`Flywheel further out than it was`,
       symbol: 'Δx',
       of: 'length',
       units: ['mm', 'in'],
     },
     play: {
       type: 'number',
-      label: 'Play of the register',
+      label: words`Play of the register`,
       symbol: 'p',
       of: 'length',
       units: ['mm', 'in'],
@@ -194,25 +211,25 @@ export const adapterAlignment = defineCalculator({
     String.raw`\tau = TIR_f / D`,
   ],
   validity: [
-    'Indicator on the shaft, plunger on the bore or face of the plate, one whole turn, seen from the shaft’s side.',
-    'A shaft with two bearings of its own joined rigidly to another with two: nothing gives. A coupling that gives has its own limits on its sheet.',
-    'Large flywheel housings are allowed more by their makers (0.20 mm on a 410 mm bore).',
-    'The shaft must run true itself: read it first against a fixed point.',
+    words`Indicator on the shaft, plunger on the bore or face of the plate, one whole turn, seen from the shaft’s side.`,
+    words`A shaft with two bearings of its own joined rigidly to another with two: nothing gives. A coupling that gives has its own limits on its sheet.`,
+    words`Large flywheel housings are allowed more by their makers (0.20 mm on a 410 mm bore).`,
+    words`The shaft must run true itself: read it first against a fixed point.`,
   ],
   checks: {
     bore: {
-      title: 'Bore in line',
+      title: words`Bore in line`,
       basis:
         'published: an engineer’s answer in a builders’ forum, 0.005 in; common practice for 0.05 mm',
     },
     face: {
-      title: 'Face square',
+      title: words`Face square`,
       basis:
         'published: an engineer’s answer in a builders’ forum, 0.001 in per inch; common practice for half of it',
     },
-    axial: { title: 'Flywheel where it was', basis: 'common practice' },
-    ends: { title: 'Shaft ends apart', basis: 'common practice' },
-    register: { title: 'Register fits', basis: 'common practice' },
+    axial: { title: words`Flywheel where it was`, basis: 'common practice' },
+    ends: { title: words`Shaft ends apart`, basis: 'common practice' },
+    register: { title: words`Register fits`, basis: 'common practice' },
   },
   hazards: ['crush', 'unexpected-start'],
   sources: [
@@ -255,122 +272,143 @@ export const adapterAlignment = defineCalculator({
     const { total, tilt, axial, play } = output
     const grade = (value: number, watch: number, stop: number): Level =>
       value <= watch * hair ? 'pass' : value <= stop * hair ? 'watch' : 'stop'
-    const move = (amount: number | undefined, plus: string, minus: string) =>
-      amount === undefined || Math.abs(amount) < 1e-9
-        ? ''
-        : `${eitherWay(say(Math.abs(amount), 'mm'), say(Math.abs(amount), 'in'))} ${amount > 0 ? plus : minus}`
+    const size = (amount: number) =>
+      eitherWay(say(Math.abs(amount), 'mm'), say(Math.abs(amount), 'in'))
+    const moved = (amount: number | undefined): amount is number =>
+      amount !== undefined && Math.abs(amount) >= 1e-9
     const bore = (): Said => {
       if (total === undefined)
-        return { level: 'unknown', text: 'Enter four readings on the bore, or the total reading.' }
+        return {
+          level: 'unknown',
+          text: words`Enter four readings on the bore, or the total reading.`,
+        }
       const level = grade(total, boreWatch, boreStop)
-      const words = `The bore reads ${eitherWay(say(total, 'mm'), say(total, 'in'))} in all, so it is ${say(output.offset, 'mm')} off the shaft’s middle`
+      const fact = words`The bore reads ${eitherWay(say(total, 'mm'), say(total, 'in'))} in all, so it is ${say(output.offset, 'mm')} off the shaft’s middle`
+      const { up, rightward } = output
       const moves = [
-        move(output.up, 'up', 'down'),
-        move(output.rightward, 'to the right', 'to the left'),
-      ].filter((text) => text !== '')
+        ...(moved(up) ? [up > 0 ? words`${size(up)} up` : words`${size(up)} down`] : []),
+        ...(moved(rightward)
+          ? [
+              rightward > 0
+                ? words`${size(rightward)} to the right`
+                : words`${size(rightward)} to the left`,
+            ]
+          : []),
+      ]
       return {
         level,
         text:
           level === 'pass'
-            ? `${words}.`
-            : `${words}. ${moves.length === 0 ? 'Take four readings to see which way' : `Move the plate ${moves.join(' and ')}`}, dowel it, and read again.`,
+            ? `${fact}.`
+            : moves.length === 0
+              ? words`${fact}. Take four readings to see which way, dowel it, and read again.`
+              : words`${fact}. Move the plate ${allOf(moves)}, dowel it, and read again.`,
       }
     }
     const face = (): Said => {
       if (tilt === undefined)
         return {
           level: 'unknown',
-          text: 'Enter the reading on the face and the diameter it was swept on.',
+          text: words`Enter the reading on the face and the diameter it was swept on.`,
         }
       const level = grade(tilt * 10, faceWatch, faceStop)
-      const words = `The face is ${say(tilt, 'mm')} out of square over ${say(span, 'mm')}`
+      const fact = words`The face is ${say(tilt, 'mm')} out of square over ${say(span, 'mm')}`
       return {
         level,
         text:
           level === 'pass'
-            ? `${words}.`
-            : `${words}: look for burrs and paint under the plate, then have it skimmed. Bearings and coupling wear.`,
+            ? `${fact}.`
+            : words`${fact}: look for burrs and paint under the plate, then have it skimmed. Bearings and coupling wear.`,
       }
     }
     const along = (): Said => {
       if (axial === undefined)
         return {
           level: 'unknown',
-          text: 'Enter where the flywheel face stood and where it stands now.',
+          text: words`Enter where the flywheel face stood and where it stands now.`,
         }
       const level = grade(Math.abs(axial), axialWatch, axialStop)
-      const words = `The flywheel stands ${say(Math.abs(axial), 'mm')} ${axial < 0 ? 'further in' : 'further out'} than it did`
+      const fact =
+        axial < 0
+          ? words`The flywheel stands ${say(-axial, 'mm')} further in than it did`
+          : words`The flywheel stands ${say(axial, 'mm')} further out than it did`
       return {
         level,
         text:
           level === 'pass'
-            ? `${words}.`
-            : `${words}: clutch travel and starter ring change. Shim or machine the hub.`,
+            ? `${fact}.`
+            : words`${fact}: clutch travel and starter ring change. Shim or machine the hub.`,
       }
     }
     const ends = (): Said => {
       const { ends: gap } = input
       if (gap === undefined)
-        return { level: 'unknown', text: 'Measure the gap between the shaft ends with clay.' }
-      const words = `The shaft ends are ${say(gap, 'mm')} apart`
+        return { level: 'unknown', text: words`Measure the gap between the shaft ends with clay.` }
+      const fact = words`The shaft ends are ${say(gap, 'mm')} apart`
       if (gap < endStop / hair)
         return {
           level: 'stop',
-          text: `${words}: a warm shaft bottoms in the pilot and pushes on the motor’s bearings. Make room.`,
+          text: words`${fact}: a warm shaft bottoms in the pilot and pushes on the motor’s bearings. Make room.`,
         }
       return gap * hair >= endPass[0] && gap <= endPass[1] * hair
-        ? { level: 'pass', text: `${words}.` }
+        ? { level: 'pass', text: `${fact}.` }
         : {
             level: 'watch',
-            text: `${words}: ${gap < endPass[0] ? 'little room when warm' : 'see that the spline and the pilot are still held'}.`,
+            text:
+              gap < endPass[0]
+                ? words`${fact}: little room when warm.`
+                : words`${fact}: see that the spline and the pilot are still held.`,
           }
     }
     const register = (): Said => {
       if (play === undefined)
         return {
           level: 'unknown',
-          text: 'Enter hole and spigot of the register, or dowel the plate where it reads true.',
+          text: words`Enter hole and spigot of the register, or dowel the plate where it reads true.`,
         }
-      const words = `The register has ${say(Math.abs(play), 'mm')} ${play < 0 ? 'of interference' : 'of play'}`
+      const fact =
+        play < 0
+          ? words`The register has ${say(-play, 'mm')} of interference`
+          : words`The register has ${say(play, 'mm')} of play`
       if (play < 0)
         return {
           level: 'watch',
-          text: `${words}: it must be pressed or warmed together; never pull it in with the bolts.`,
+          text: words`${fact}: it must be pressed or warmed together; never pull it in with the bolts.`,
         }
       const level = grade(play, playWatch, playStop)
       return {
         level,
         text:
           level === 'pass'
-            ? `${words}.`
-            : `${words}: the plate can sit half of it off. Dowel it where it reads true.`,
+            ? `${fact}.`
+            : words`${fact}: the plate can sit half of it off. Dowel it where it reads true.`,
       }
     }
     return [
       {
         check: 'bore',
         ...bore(),
-        threshold: `at most ${say(boreWatch, 'mm', 1)} (watch), ${say(boreStop, 'mm')} (stop)`,
+        threshold: words`at most ${say(boreWatch, 'mm', 1)} (watch), ${say(boreStop, 'mm')} (stop)`,
       },
       {
         check: 'face',
         ...face(),
-        threshold: `at most ${say(faceWatch * span, 'mm', 1)} over ${say(span, 'mm')} (watch), ${say(faceStop * span, 'mm', 1)} (stop)`,
+        threshold: words`at most ${say(faceWatch * span, 'mm', 1)} over ${say(span, 'mm')} (watch), ${say(faceStop * span, 'mm', 1)} (stop)`,
       },
       {
         check: 'axial',
         ...along(),
-        threshold: `within ${say(axialWatch, 'mm', 1)} of where it was (watch), ${say(axialStop, 'mm', 1)} (stop)`,
+        threshold: words`within ${say(axialWatch, 'mm', 1)} of where it was (watch), ${say(axialStop, 'mm', 1)} (stop)`,
       },
       {
         check: 'ends',
         ...ends(),
-        threshold: `${say(endPass[0], 'mm', 1)} to ${say(endPass[1], 'mm', 1)} (watch), at least ${say(endStop, 'mm', 1)} (stop)`,
+        threshold: words`${say(endPass[0], 'mm', 1)} to ${say(endPass[1], 'mm', 1)} (watch), at least ${say(endStop, 'mm', 1)} (stop)`,
       },
       {
         check: 'register',
         ...register(),
-        threshold: `${say(0, 'mm', 1)} to ${say(playWatch, 'mm', 1)} of play (watch), ${say(playStop, 'mm', 1)} (stop)`,
+        threshold: words`${say(0, 'mm', 1)} to ${say(playWatch, 'mm', 1)} of play (watch), ${say(playStop, 'mm', 1)} (stop)`,
       },
     ]
   },
@@ -379,13 +417,13 @@ export const adapterAlignment = defineCalculator({
     return [
       output.up === undefined
         ? `TIR = ${mm(output.total)}; o = TIR / 2 = ${mm(output.offset)}`
-        : `TIR = largest − smallest of ${mm(input.top)}, ${mm(input.right)}, ${mm(input.bottom)}, ${mm(input.left)}, droop ${mm(input.sag)} taken off = ${mm(output.total)}`,
+        : words`TIR = largest − smallest of ${mm(input.top)}, ${mm(input.right)}, ${mm(input.bottom)}, ${mm(input.left)}, droop ${mm(input.sag)} taken off = ${mm(output.total)}`,
       ...(output.up === undefined
         ? []
         : [
             `o_y = (b_12 − b_6) / 2 = ${mm(output.up)}; o_x = (b_3 − b_9) / 2 = ${mm(output.rightward)}; o = ${mm(output.offset)}`,
           ]),
-      `τ = TIR_f / D = ${mm(input.face)} / ${mm(input.sweep)}: ${mm(output.tilt)} over ${mm(span)}`,
+      words`τ = TIR_f / D = ${mm(input.face)} / ${mm(input.sweep)}: ${mm(output.tilt)} over ${mm(span)}`,
       `Δx = x − x_0 = ${mm(output.axial)}; p = D_h − D_s = ${mm(output.play)}`,
     ]
   },

@@ -7,8 +7,9 @@
  */
 import { defineCalculator, type Finding, type InputValues } from '../define.ts'
 import { eitherWay } from '../either-way.ts'
-import { nutFactors } from '../tables/nut-factors.ts'
+import { nutFactorRows } from '../tables/nut-factors.ts'
 import { boltClasses, threadDiameter, threadProofLoad } from '../threads.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Clamp either way at one torque; trade note on nut factors. */
 const scatter = 0.3
@@ -27,8 +28,8 @@ const hair = 1 + 1e-9
 const inputs = {
   thread: {
     type: 'choice',
-    label: 'Thread',
-    help: 'Coarse thread.',
+    label: words`Thread`,
+    help: words`Coarse thread.`,
     options: {
       M3: 'M3',
       M4: 'M4',
@@ -52,119 +53,119 @@ const inputs = {
   },
   strength: {
     type: 'choice',
-    label: 'Class or grade',
-    help: 'Stamped on the head; an unmarked metric bolt is taken as 4.6.',
+    label: words`Class or grade`,
+    help: words`Stamped on the head; an unmarked metric bolt is taken as 4.6.`,
     options: boltClasses,
     choice: true,
   },
   surface: {
     type: 'choice',
-    label: 'Surface',
-    help: 'Of the thread as it goes in.',
+    label: words`Surface`,
+    help: words`Of the thread as it goes in.`,
     options: {
-      dry: 'plain steel, dry',
-      zinc: 'zinc plated, dry',
-      oiled: 'oiled',
-      phosphate: 'phosphated and oiled',
-      grease: 'grease or anti-seize',
-      stainless: 'stainless, dry',
+      dry: words`plain steel, dry`,
+      zinc: words`zinc plated, dry`,
+      oiled: words`oiled`,
+      phosphate: words`phosphated and oiled`,
+      grease: words`grease or anti-seize`,
+      stainless: words`stainless, dry`,
     },
     choice: true,
   },
   factor: {
     type: 'number',
-    label: 'Nut factor',
+    label: words`Nut factor`,
     symbol: 'K',
     of: 'number',
     units: ['', ''],
     hard: [0.05, 0.6],
     usual: [0.1, 0.35],
-    help: 'From the lubricant’s or coating’s sheet; else that of the surface.',
+    help: words`From the lubricant’s or coating’s sheet; else that of the surface.`,
     optional: true,
   },
   share: {
     type: 'number',
-    label: 'Share of the proof load',
+    label: words`Share of the proof load`,
     symbol: 's',
     of: 'fraction',
     units: ['%', '%'],
     hard: [10, 100],
     usual: [50, 90],
-    help: '75 % for a bolt that will come out again, 90 % for one that stays.',
-    assume: { value: 75, because: 'a bolt that will come out again' },
+    help: words`75 % for a bolt that will come out again, 90 % for one that stays.`,
+    assume: { value: 75, because: words`a bolt that will come out again` },
   },
   place: {
     type: 'choice',
-    label: 'What it holds',
-    help: 'On a terminal of a cell or a part only that part’s sheet counts.',
-    options: { structure: 'steel or aluminium parts', terminal: 'a lug on a terminal' },
+    label: words`What it holds`,
+    help: words`On a terminal of a cell or a part only that part’s sheet counts.`,
+    options: { structure: words`steel or aluminium parts`, terminal: words`a lug on a terminal` },
     choice: true,
   },
   into: {
     type: 'choice',
-    label: 'It goes into',
-    help: 'What the thread is cut in.',
+    label: words`It goes into`,
+    help: words`What the thread is cut in.`,
     options: {
-      nut: 'a full nut of its class',
-      steel: 'a thread in steel',
-      aluminium: 'a thread in aluminium',
+      nut: words`a full nut of its class`,
+      steel: words`a thread in steel`,
+      aluminium: words`a thread in aluminium`,
     },
     choice: true,
   },
   sheet: {
     type: 'number',
-    label: 'Torque on the part’s sheet',
+    label: words`Torque on the part’s sheet`,
     symbol: 'T_sheet',
     of: 'torque',
     units: ['N·m', 'lb·ft'],
     hard: [0.1, 1000],
     usual: [2, 400],
-    help: 'Wins over everything worked here.',
+    help: words`Wins over everything worked here.`,
     optional: true,
   },
   meant: {
     type: 'number',
-    label: 'Torque you mean to use',
+    label: words`Torque you mean to use`,
     symbol: 'T_you',
     of: 'torque',
     units: ['N·m', 'lb·ft'],
     hard: [0.1, 20000],
     usual: [2, 400],
-    help: 'As set on the wrench, with its unit.',
+    help: words`As set on the wrench, with its unit.`,
     optional: true,
   },
   length: {
     type: 'number',
-    label: 'Bolt length',
+    label: words`Bolt length`,
     symbol: 'L',
     of: 'length',
     units: ['mm', 'in'],
     hard: [4, 500],
     usual: [8, 150],
-    help: 'Under the head.',
+    help: words`Under the head.`,
     choice: true,
     optional: true,
   },
   stack: {
     type: 'number',
-    label: 'Stack',
+    label: words`Stack`,
     symbol: 't',
     of: 'length',
     units: ['mm', 'in'],
     hard: [0, 400],
     usual: [1, 100],
-    help: 'All lugs, plates and washers between head and thread.',
+    help: words`All lugs, plates and washers between head and thread.`,
     optional: true,
   },
   depth: {
     type: 'number',
-    label: 'Thread there is',
+    label: words`Thread there is`,
     symbol: 'h',
     of: 'length',
     units: ['mm', 'in'],
     hard: [1, 300],
     usual: [4, 60],
-    help: 'Full thread in the hole, or the height of the nut.',
+    help: words`Full thread in the hole, or the height of the nut.`,
     optional: true,
   },
 } as const
@@ -173,7 +174,7 @@ type Inputs = InputValues<typeof inputs>
 
 /** Table of surfaces: used, lowest, highest. */
 function nutFactor(input: Inputs): number {
-  return input.factor ?? Number(nutFactors.rows.find(([name]) => name === input.surface)?.[1])
+  return input.factor ?? nutFactorRows.find(([name]) => name === input.surface)?.[1] ?? NaN
 }
 
 function engagementOf({ length, stack, depth, into }: Inputs): number | undefined {
@@ -184,85 +185,84 @@ function engagementOf({ length, stack, depth, into }: Inputs): number | undefine
 
 export const fastenerTorque = defineCalculator({
   id: 'fastener-torque',
-  title: 'Fastener torque and engagement',
+  title: words`Fastener torque and engagement`,
   phase: 'workshop',
-  purpose:
-    'How tight to make a bolt, whether enough thread holds it, and whether a torque is in the wrong unit.',
+  purpose: words`How tight to make a bolt, whether enough thread holds it, and whether a torque is in the wrong unit.`,
   inputs,
   outputs: {
     torque: {
       type: 'number',
-      label: 'Torque',
+      label: words`Torque`,
       symbol: 'T',
       of: 'torque',
       units: ['N·m', 'lb·ft'],
     },
     inchPounds: {
       type: 'number',
-      label: 'The same in inch-pounds',
+      label: words`The same in inch-pounds`,
       symbol: 'T_in',
       of: 'torque',
       units: ['lb·in', 'lb·in'],
     },
     clamp: {
       type: 'number',
-      label: 'Clamp at that torque',
+      label: words`Clamp at that torque`,
       symbol: 'F',
       of: 'force',
       units: ['kN', 'lbf'],
     },
     clampLow: {
       type: 'number',
-      label: 'Clamp, at least',
+      label: words`Clamp, at least`,
       symbol: 'F_min',
       of: 'force',
       units: ['kN', 'lbf'],
     },
     clampHigh: {
       type: 'number',
-      label: 'Clamp, at most',
+      label: words`Clamp, at most`,
       symbol: 'F_max',
       of: 'force',
       units: ['kN', 'lbf'],
     },
     proof: {
       type: 'number',
-      label: 'Proof load of the bolt',
+      label: words`Proof load of the bolt`,
       symbol: 'F_p',
       of: 'force',
       units: ['kN', 'lbf'],
     },
     proofShare: {
       type: 'number',
-      label: 'Of the proof load',
+      label: words`Of the proof load`,
       symbol: 'F/F_p',
       of: 'fraction',
       units: ['%', '%'],
     },
     engagement: {
       type: 'number',
-      label: 'Thread that holds',
+      label: words`Thread that holds`,
       symbol: 'e',
       of: 'length',
       units: ['mm', 'in'],
     },
     due: {
       type: 'number',
-      label: 'Thread that should hold',
+      label: words`Thread that should hold`,
       symbol: 'e_min',
       of: 'length',
       units: ['mm', 'in'],
     },
     shortest: {
       type: 'number',
-      label: 'Shortest bolt for this stack',
+      label: words`Shortest bolt for this stack`,
       symbol: 'L_min',
       of: 'length',
       units: ['mm', 'in'],
     },
     longest: {
       type: 'number',
-      label: 'Longest bolt before it bottoms',
+      label: words`Longest bolt before it bottoms`,
       symbol: 'L_max',
       of: 'length',
       units: ['mm', 'in'],
@@ -273,21 +273,21 @@ export const fastenerTorque = defineCalculator({
     String.raw`e = \min(L - t,\; h) \ge 1.0\,d \text{ in steel},\; 1.5\,d \text{ in aluminium}`,
   ],
   validity: [
-    'Coarse threads, new clean bolts, tightened once at the nut or the head with a wrench in order.',
-    'The same torque gives a clamp 30 % either way; where that matters, measure the stretch or the turn.',
-    'Joints with a gasket, a plastic or a soft part have their own torque on a sheet.',
-    'Stainless is worked from the 0.2 % proof stress of class 70; dry stainless on stainless can seize.',
-    'A bolt bottoms in a blind hole only; for a through hole give the thickness as the thread there is.',
+    words`Coarse threads, new clean bolts, tightened once at the nut or the head with a wrench in order.`,
+    words`The same torque gives a clamp 30 % either way; where that matters, measure the stretch or the turn.`,
+    words`Joints with a gasket, a plastic or a soft part have their own torque on a sheet.`,
+    words`Stainless is worked from the 0.2 % proof stress of class 70; dry stainless on stainless can seize.`,
+    words`A bolt bottoms in a blind hole only; for a through hole give the thickness as the thread there is.`,
   ],
   checks: {
-    sheet: { title: 'The part’s own sheet', basis: 'the part’s own sheet' },
-    unit: { title: 'Unit of the torque', basis: 'common practice' },
-    meant: { title: 'Torque meant', basis: 'common practice' },
+    sheet: { title: words`The part’s own sheet`, basis: 'the part’s own sheet' },
+    unit: { title: words`Unit of the torque`, basis: 'common practice' },
+    meant: { title: words`Torque meant`, basis: 'common practice' },
     preload: {
-      title: 'Stress of the bolt',
+      title: words`Stress of the bolt`,
       basis: 'published: ISO 898-1 and SAE J429, proof loads; common practice for the share',
     },
-    engagement: { title: 'Thread engagement', basis: 'common practice' },
+    engagement: { title: words`Thread engagement`, basis: 'common practice' },
   },
   hazards: ['not-approval'],
   sources: [
@@ -349,120 +349,127 @@ export const fastenerTorque = defineCalculator({
         ? input.sheet === undefined
           ? {
               level: 'unknown',
-              text: 'A terminal takes the torque on its own sheet and no other: look it up. A bolt chart strips it.',
+              text: words`A terminal takes the torque on its own sheet and no other: look it up. A bolt chart strips it.`,
             }
-          : { level: 'pass', text: `The sheet’s ${both(input.sheet)} is used.` }
+          : { level: 'pass', text: words`The sheet’s ${both(input.sheet)} is used.` }
         : {
             level: 'pass',
             text:
               input.sheet === undefined
-                ? 'Not a terminal, and no sheet says otherwise: worked from the bolt.'
-                : `The sheet’s ${both(input.sheet)} is used, not the bolt’s.`,
+                ? words`Not a terminal, and no sheet says otherwise: worked from the bolt.`
+                : words`The sheet’s ${both(input.sheet)} is used, not the bolt’s.`,
           }
     const unit = (): Said => {
       if (target === undefined)
-        return { level: 'unknown', text: 'There is no torque to hold one against: see the sheet.' }
+        return {
+          level: 'unknown',
+          text: words`There is no torque to hold one against: see the sheet.`,
+        }
       if (ratio === undefined)
         return {
           level: 'pass',
-          text: `Set the wrench to ${both(target)}, and read its scale twice.`,
+          text: words`Set the wrench to ${both(target)}, and read its scale twice.`,
         }
-      const words = `You mean ${both(input.meant)} where ${both(target)} is due`
+      const fact = words`You mean ${both(input.meant)} where ${both(target)} is due`
       if (within(slip, ratio))
         return {
           level: 'stop',
-          text: `${words}: about twelve times off. That looks like pound-inches and pound-feet mixed up (or kgf·m and N·m).`,
+          text: words`${fact}: about twelve times off. That looks like pound-inches and pound-feet mixed up (or kgf·m and N·m).`,
         }
       if (within(swapped, ratio))
         return {
           level: 'watch',
-          text: `${words}: 1.36 times off. That looks like N·m and lb·ft mixed up; read the scale again.`,
+          text: words`${fact}: 1.36 times off. That looks like N·m and lb·ft mixed up; read the scale again.`,
         }
-      return { level: 'pass', text: `${words}: no slip of units.` }
+      return { level: 'pass', text: words`${fact}: no slip of units.` }
     }
     const meant = (): Said => {
       if (target === undefined)
-        return { level: 'unknown', text: 'There is no torque to hold one against: see the sheet.' }
+        return {
+          level: 'unknown',
+          text: words`There is no torque to hold one against: see the sheet.`,
+        }
       if (ratio === undefined)
-        return { level: 'pass', text: `No torque of yours is given; ${both(target)} is due.` }
+        return { level: 'pass', text: words`No torque of yours is given; ${both(target)} is due.` }
       const off = ratio - 1
-      const words = `You mean ${say(ratio, '%')} of the torque due`
-      if (Math.abs(off) <= torqueWatch * hair) return { level: 'pass', text: `${words}.` }
+      const fact = words`You mean ${say(ratio, '%')} of the torque due`
+      if (Math.abs(off) <= torqueWatch * hair) return { level: 'pass', text: `${fact}.` }
       const over = off > 0
       const stop = over && (input.sheet !== undefined || ratio * (proofShare ?? Infinity) > 1)
       return {
         level: stop ? 'stop' : 'watch',
         text: over
-          ? `${words}: ${stop ? 'the thread or the bolt gives way' : 'more than is due'}. Set the wrench to ${both(target)}.`
-          : `${words}: it works loose. Set the wrench to ${both(target)}.`,
+          ? stop
+            ? words`${fact}: the thread or the bolt gives way. Set the wrench to ${both(target)}.`
+            : words`${fact}: more than is due. Set the wrench to ${both(target)}.`
+          : words`${fact}: it works loose. Set the wrench to ${both(target)}.`,
       }
     }
     const preload = (): Said => {
       if (output.proof === undefined)
         return {
           level: 'unknown',
-          text: 'Metric threads have classes like 8.8 and inch threads have SAE grades: look at the head again.',
+          text: words`Metric threads have classes like 8.8 and inch threads have SAE grades: look at the head again.`,
         }
       if (proofShare === undefined)
         return {
           level: 'unknown',
-          text: 'Without a torque there is no clamp to judge: see the sheet.',
+          text: words`Without a torque there is no clamp to judge: see the sheet.`,
         }
-      const words = `The clamp is ${say(output.clamp, 'kN')} (${say(output.clampLow, 'kN')} to ${say(output.clampHigh, 'kN')}), ${say(proofShare, '%')} of the proof load`
-      if (proofShare <= shareWatch * hair) return { level: 'pass', text: `${words}.` }
+      const fact = words`The clamp is ${say(output.clamp, 'kN')} (${say(output.clampLow, 'kN')} to ${say(output.clampHigh, 'kN')}), ${say(proofShare, '%')} of the proof load`
+      if (proofShare <= shareWatch * hair) return { level: 'pass', text: `${fact}.` }
       return proofShare <= hair
         ? {
             level: 'watch',
-            text: `${words}: a slippery thread takes it past proof. Use it once, or go back to 75 %.`,
+            text: words`${fact}: a slippery thread takes it past proof. Use it once, or go back to 75 %.`,
           }
         : {
             level: 'stop',
-            text: `${words}: the bolt stretches. Use a stronger bolt or less torque.`,
+            text: words`${fact}: the bolt stretches. Use a stronger bolt or less torque.`,
           }
     }
     const hold = (): Said => {
       if (engagement === undefined)
         return {
           level: 'unknown',
-          text: `Enter bolt length, stack and the depth of thread: ${say(due, 'mm')} of thread should hold.`,
+          text: words`Enter bolt length, stack and the depth of thread: ${say(due, 'mm')} of thread should hold.`,
         }
-      const words = `${say(engagement, 'mm')} of thread holds; ${say(due, 'mm')} should`
+      const fact = words`${say(engagement, 'mm')} of thread holds; ${say(due, 'mm')} should`
       if (output.longest !== undefined && (input.length ?? -Infinity) > output.longest * hair)
         return {
           level: 'stop',
-          text: `The bolt is longer than the ${say(output.longest, 'mm')} there are: it bottoms, reads tight and clamps nothing. Use a shorter bolt.`,
+          text: words`The bolt is longer than the ${say(output.longest, 'mm')} there are: it bottoms, reads tight and clamps nothing. Use a shorter bolt.`,
         }
-      if (engagement * hair >= due) return { level: 'pass', text: `${words}.` }
+      if (engagement * hair >= due) return { level: 'pass', text: `${fact}.` }
       const cure =
         (input.depth ?? Infinity) * hair >= due
-          ? `Use a bolt of ${say(output.shortest, 'mm')} or longer`
-          : 'The hole has too little thread: use an insert, a nut behind, or more material'
+          ? words`Use a bolt of ${say(output.shortest, 'mm')} or longer.`
+          : words`The hole has too little thread: use an insert, a nut behind, or more material.`
       return engagement * hair >= engagementStop * due
-        ? { level: 'watch', text: `${words}. ${cure}.` }
-        : { level: 'stop', text: `${words}: it strips. ${cure}.` }
+        ? { level: 'watch', text: `${fact}. ${cure}` }
+        : { level: 'stop', text: `${words`${fact}: it strips.`} ${cure}` }
     }
     return [
-      { check: 'sheet', ...sheet(), threshold: 'a terminal needs its own sheet' },
+      { check: 'sheet', ...sheet(), threshold: words`a terminal needs its own sheet` },
       {
         check: 'unit',
         ...unit(),
-        threshold: 'not 9 to 14 times off either way (stop), 1.28 to 1.43 times (watch)',
+        threshold: words`not 9 to 14 times off either way (stop), 1.28 to 1.43 times (watch)`,
       },
       {
         check: 'meant',
         ...meant(),
-        threshold:
-          'within 10 % of the torque due (watch); above it by more on a sheet, or past proof (stop)',
+        threshold: words`within 10 % of the torque due (watch); above it by more on a sheet, or past proof (stop)`,
       },
       {
         check: 'preload',
         ...preload(),
-        threshold: 'at most 80 % of the proof load (watch), 100 % (stop)',
+        threshold: words`at most 80 % of the proof load (watch), 100 % (stop)`,
       },
       {
         check: 'engagement',
         ...hold(),
-        threshold: `at least ${say(due, 'mm')} (watch), four fifths of it (stop), and not bottomed (stop)`,
+        threshold: words`at least ${say(due, 'mm')} (watch), four fifths of it (stop), and not bottomed (stop)`,
       },
     ]
   },
@@ -472,7 +479,7 @@ export const fastenerTorque = defineCalculator({
     return [
       input.sheet === undefined
         ? input.place === 'terminal'
-          ? 'T = the sheet’s; none given'
+          ? words`T = the sheet’s; none given`
           : `F = s F_p = ${say(input.share, '%')} × ${say(output.proof, 'kN')} = ${say(output.clamp, 'kN')}`
         : `T = T_sheet = ${say(input.sheet, 'N·m')}; F = T / (K d) = ${say(output.clamp, 'kN')}`,
       `T = K F d = ${say(factor, '', 2)} × ${say(output.clamp, 'kN')} × ${say(diameter, 'mm')} = ${say(output.torque, 'N·m')}`,

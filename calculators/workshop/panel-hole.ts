@@ -10,6 +10,7 @@ import { bundleRows } from '../tables/bundle-diameters.ts'
 import { clearanceHoles } from '../tables/clearance-holes.ts'
 import { glandHoles } from '../tables/gland-holes.ts'
 import { heeding, wrongWay } from '../wrong-way.ts'
+import { words } from '../../src/words/words.ts'
 
 /** Bundle over the grommet's bore; common practice. */
 const fillWatch = 0.9
@@ -42,57 +43,57 @@ const length = (label: string, symbol: string, help: string, most: number) =>
 const inputs = {
   purpose: {
     type: 'choice',
-    label: 'The hole is for',
-    help: 'What sits in it.',
+    label: words`The hole is for`,
+    help: words`What sits in it.`,
     options: {
-      grommet: 'a rubber grommet',
-      gland: 'a metric cable gland',
-      bolt: 'a bolt to pass through',
-      tapped: 'a thread to be cut',
+      grommet: words`a rubber grommet`,
+      gland: words`a metric cable gland`,
+      bolt: words`a bolt to pass through`,
+      tapped: words`a thread to be cut`,
     },
     choice: true,
   },
   wires: {
     type: 'list',
-    label: 'Wires through it',
-    row: 'wire',
-    help: 'Outside diameters, over the insulation, with any sleeve.',
+    label: words`Wires through it`,
+    row: words`wire`,
+    help: words`Outside diameters, over the insulation, with any sleeve.`,
     rows: [1, 30],
     optional: true,
     fields: {
-      name: { type: 'text', label: 'Wire', help: 'What it is.' },
-      outside: length('Outside diameter', 'd', 'Over the insulation.', 60),
+      name: { type: 'text', label: words`Wire`, help: words`What it is.` },
+      outside: length(words`Outside diameter`, 'd', words`Over the insulation.`, 60),
       count: {
         type: 'number',
-        label: 'How many',
+        label: words`How many`,
         symbol: 'n',
         of: 'number',
         units: ['', ''],
         hard: [1, 61],
         usual: [1, 30],
-        help: 'Alike.',
-        assume: { value: 1, because: 'one' },
+        help: words`Alike.`,
+        assume: { value: 1, because: words`one` },
       },
     },
   },
   panel: {
-    ...length('Panel', 't', 'Thickness where the hole is.', 20),
+    ...length(words`Panel`, 't', words`Thickness where the hole is.`, 20),
     usual: [0.6, 6],
   },
-  bore: { ...length('Grommet, bore', 'd_b', 'The hole through it.', 80), optional: true },
+  bore: { ...length(words`Grommet, bore`, 'd_b', words`The hole through it.`, 80), optional: true },
   groove: {
-    ...length('Grommet, groove', 'd_g', 'Diameter at the bottom of the groove.', 100),
+    ...length(words`Grommet, groove`, 'd_g', words`Diameter at the bottom of the groove.`, 100),
     optional: true,
   },
   slot: {
-    ...length('Grommet, groove width', 'w', 'Panel thickness it is made for.', 20),
+    ...length(words`Grommet, groove width`, 'w', words`Panel thickness it is made for.`, 20),
     usual: [0.6, 6],
     optional: true,
   },
   gland: {
     type: 'choice',
-    label: 'Gland',
-    help: 'Metric size; left out, the smallest that usually takes the cable.',
+    label: words`Gland`,
+    help: words`Metric size; left out, the smallest that usually takes the cable.`,
     options: {
       M12: 'M12',
       M16: 'M16',
@@ -106,12 +107,18 @@ const inputs = {
     choice: true,
     optional: true,
   },
-  least: { ...length('Gland, thinnest cable', 'd_1', 'On its sheet.', 60), optional: true },
-  most: { ...length('Gland, thickest cable', 'd_2', 'On its sheet.', 60), optional: true },
+  least: {
+    ...length(words`Gland, thinnest cable`, 'd_1', words`On its sheet.`, 60),
+    optional: true,
+  },
+  most: {
+    ...length(words`Gland, thickest cable`, 'd_2', words`On its sheet.`, 60),
+    optional: true,
+  },
   thread: {
     type: 'choice',
-    label: 'Thread',
-    help: 'Of the bolt or to be cut, coarse.',
+    label: words`Thread`,
+    help: words`Of the bolt or to be cut, coarse.`,
     options: {
       M3: 'M3',
       M4: 'M4',
@@ -128,28 +135,28 @@ const inputs = {
   },
   fit: {
     type: 'choice',
-    label: 'Fit',
-    help: 'Coarse where parts do not quite meet.',
-    options: { fine: 'fine', medium: 'medium', coarse: 'coarse' },
-    assume: { value: 'medium', because: 'general work' },
+    label: words`Fit`,
+    help: words`Coarse where parts do not quite meet.`,
+    options: { fine: words`fine`, medium: words`medium`, coarse: words`coarse` },
+    assume: { value: 'medium', because: words`general work` },
     choice: true,
   },
   metal: {
     type: 'choice',
-    label: 'Panel of',
-    help: 'For a thread cut in it.',
-    options: { steel: 'steel', aluminium: 'aluminium' },
-    assume: { value: 'steel', because: 'bodies mostly are' },
+    label: words`Panel of`,
+    help: words`For a thread cut in it.`,
+    options: { steel: words`steel`, aluminium: words`aluminium` },
+    assume: { value: 'steel', because: words`bodies mostly are` },
     choice: true,
   },
   tool: {
     type: 'choice',
-    label: 'Made with',
-    help: 'Step drills make round holes in thin sheet.',
+    label: words`Made with`,
+    help: words`Step drills make round holes in thin sheet.`,
     options: {
-      'step-metric': 'metric step drill, 4 to 40 mm in steps of 2 mm',
-      'step-inch': 'inch step drill, 3/16 to 1 3/8 in in steps of 1/16 in',
-      twist: 'twist drill or hole saw, to 0.1 mm',
+      'step-metric': words`metric step drill, 4 to 40 mm in steps of 2 mm`,
+      'step-inch': words`inch step drill, 3/16 to 1 3/8 in in steps of 1/16 in`,
+      twist: words`twist drill or hole saw, to 0.1 mm`,
     },
     choice: true,
   },
@@ -261,44 +268,43 @@ function drillOf(tool: Inputs['tool'], purpose: Purpose, hole: number): number |
 
 export const panelHole = defineCalculator({
   id: 'panel-hole',
-  title: 'Holes in panels',
+  title: words`Holes in panels`,
   phase: 'workshop',
-  purpose:
-    'The hole for a grommet, a gland, a bolt or a thread, the drill for it, and whether the wires go through.',
+  purpose: words`The hole for a grommet, a gland, a bolt or a thread, the drill for it, and whether the wires go through.`,
   inputs,
   outputs: {
     bundle: {
       type: 'number',
-      label: 'Wires together',
+      label: words`Wires together`,
       symbol: 'D_w',
       of: 'length',
       units: ['mm', 'in'],
     },
-    gland: { type: 'text', label: 'Gland' },
+    gland: { type: 'text', label: words`Gland` },
     hole: {
       type: 'number',
-      label: 'Hole due',
+      label: words`Hole due`,
       symbol: 'D',
       of: 'length',
       units: ['mm', 'in'],
     },
     drill: {
       type: 'number',
-      label: 'Nearest size of the tool',
+      label: words`Nearest size of the tool`,
       symbol: 'D_d',
       of: 'length',
       units: ['mm', 'in'],
     },
     over: {
       type: 'number',
-      label: 'Larger than due',
+      label: words`Larger than due`,
       symbol: 'D_d − D',
       of: 'length',
       units: ['mm', 'in'],
     },
     fill: {
       type: 'number',
-      label: 'Of the opening taken',
+      label: words`Of the opening taken`,
       symbol: 'D_w/d_b',
       of: 'fraction',
       units: ['%', '%'],
@@ -309,18 +315,18 @@ export const panelHole = defineCalculator({
     String.raw`D_w \approx 1.2 \sqrt{\textstyle\sum d^2} \text{ for different wires}`,
   ],
   validity: [
-    'Equal wires: exact for 1 to 13, and for full rings of 19, 37 and 61; between those the next row, which they certainly fit.',
-    'Different wires: the trade estimate, never less than the two thickest side by side, never more than as many of the thickest.',
-    'Ties, tape and a bend at the hole need room as well.',
-    'Which cable a gland grips is on its sheet only.',
+    words`Equal wires: exact for 1 to 13, and for full rings of 19, 37 and 61; between those the next row, which they certainly fit.`,
+    words`Different wires: the trade estimate, never less than the two thickest side by side, never more than as many of the thickest.`,
+    words`Ties, tape and a bend at the hole need room as well.`,
+    words`Which cable a gland grips is on its sheet only.`,
   ],
   checks: {
-    through: { title: 'Wires go through', basis: 'common practice; the gland’s own sheet' },
+    through: { title: words`Wires go through`, basis: 'common practice; the gland’s own sheet' },
     drill: {
-      title: 'The tool makes that hole',
+      title: words`The tool makes that hole`,
       basis: 'published: EN 50262, table 1, for glands; common practice',
     },
-    panel: { title: 'Fits the panel', basis: 'common practice' },
+    panel: { title: words`Fits the panel`, basis: 'common practice' },
   },
   hazards: ['wiring-fire', 'welding-near-fuel'],
   sources: [
@@ -356,54 +362,59 @@ export const panelHole = defineCalculator({
     const mm = (value: number | undefined) => eitherWay(say(value, 'mm'), say(value, 'in'))
     const through = (): Said => {
       if (purpose === 'bolt' || purpose === 'tapped')
-        return { level: 'pass', text: 'No wires go through this hole.' }
+        return { level: 'pass', text: words`No wires go through this hole.` }
       if (bundle === undefined)
         return {
           level: 'unknown',
           text:
             (input.wires ?? []).length === 0
-              ? 'Enter the wires.'
-              : 'More than 61 wires: split the loom.',
+              ? words`Enter the wires.`
+              : words`More than 61 wires: split the loom.`,
         }
       const [least = 0, most] = room(input, output.gland)
-      const words = `The wires are ${kind === 'packed' ? '' : kind === 'bound' ? 'at most ' : 'about '}${mm(bundle)} across`
+      const fact =
+        kind === 'packed'
+          ? words`The wires are ${mm(bundle)} across`
+          : kind === 'bound'
+            ? words`The wires are at most ${mm(bundle)} across`
+            : words`The wires are about ${mm(bundle)} across`
       if (most === undefined)
         return {
           level: 'unknown',
           text:
             purpose === 'grommet'
-              ? `${words}: enter the grommet’s bore.`
-              : `${words}: no gland of the list takes that. Split them, or enter the range on the gland’s sheet.`,
+              ? words`${fact}: enter the grommet’s bore.`
+              : words`${fact}: no gland of the list takes that. Split them, or enter the range on the gland’s sheet.`,
         }
       if (bundle > most * hair)
         return {
           level: 'stop',
-          text: `${words}; ${say(most, 'mm')} is the most that goes through. Take a larger one.`,
+          text: words`${fact}; ${say(most, 'mm')} is the most that goes through. Take a larger one.`,
         }
       if (bundle < least / hair)
         return {
           level: 'stop',
-          text: `${words}; the gland grips nothing under ${say(least, 'mm')}. Take a smaller one.`,
+          text: words`${fact}; the gland grips nothing under ${say(least, 'mm')}. Take a smaller one.`,
         }
       if (purpose === 'gland' && bundleOf(input)?.count !== 1)
         return {
           level: 'watch',
-          text: `${words} and fit, but a gland seals one round cable: water runs in between single wires. Use an insert with one hole each.`,
+          text: words`${fact} and fit, but a gland seals one round cable: water runs in between single wires. Use an insert with one hole each.`,
         }
       return purpose === 'grommet' && bundle > fillWatch * most * hair
         ? {
             level: 'watch',
-            text: `${words}, ${say(output.fill, '%')} of the bore: they jam and chafe. Take a larger one.`,
+            text: words`${fact}, ${say(output.fill, '%')} of the bore: they jam and chafe. Take a larger one.`,
           }
-        : { level: 'pass', text: `${words} and go through ${say(most, 'mm')}.` }
+        : { level: 'pass', text: words`${fact} and go through ${say(most, 'mm')}.` }
     }
     const groove =
       purpose === 'grommet'
         ? wrongWay(
             say,
             'mm',
-            ['grommet’s bore', input.bore],
-            ['diameter in its groove', input.groove],
+            [words`grommet’s bore`, input.bore],
+            [words`diameter in its groove`, input.groove],
           )
         : undefined
     const range =
@@ -411,8 +422,8 @@ export const panelHole = defineCalculator({
         ? wrongWay(
             say,
             'mm',
-            ['thinnest cable of the gland', input.least],
-            ['thickest', input.most],
+            [words`thinnest cable of the gland`, input.least],
+            [words`thickest`, input.most],
           )
         : groove
     const [low, high, stop] = looseness[purpose]
@@ -422,32 +433,35 @@ export const panelHole = defineCalculator({
           level: 'unknown',
           text:
             purpose === 'grommet'
-              ? 'Measure the grommet at the bottom of its groove: that is the hole.'
+              ? words`Measure the grommet at the bottom of its groove: that is the hole.`
               : purpose === 'gland'
-                ? 'Choose a gland.'
-                : 'Choose the thread.',
+                ? words`Choose a gland.`
+                : words`Choose the thread.`,
         }
       if (drill === undefined)
         return {
           level: 'stop',
-          text: `The hole is ${mm(hole)}, larger than that drill goes: use a punch or a hole saw.`,
+          text: words`The hole is ${mm(hole)}, larger than that drill goes: use a punch or a hole saw.`,
         }
-      const words = `The hole is ${mm(hole)}; the nearest size is ${mm(drill)}, ${say(Math.abs(over), 'mm')} ${over < 0 ? 'smaller' : 'larger'}`
+      const fact =
+        over < 0
+          ? words`The hole is ${mm(hole)}; the nearest size is ${mm(drill)}, ${say(-over, 'mm')} smaller`
+          : words`The hole is ${mm(hole)}; the nearest size is ${mm(drill)}, ${say(over, 'mm')} larger`
       const bad = over < low - 1e-9 || over > high + 1e-9
-      if (!bad) return { level: 'pass', text: `${words}.` }
+      if (!bad) return { level: 'pass', text: `${fact}.` }
       if (over < 0)
         return {
           level: 'watch',
-          text: `${words}: open it with a file or a reamer, or use another tool.`,
+          text: words`${fact}: open it with a file or a reamer, or use another tool.`,
         }
       return over > stop + 1e-9
         ? {
             level: 'stop',
-            text: `${words}: too loose. Stop a step earlier and open it up, or use another tool.`,
+            text: words`${fact}: too loose. Stop a step earlier and open it up, or use another tool.`,
           }
         : {
             level: 'watch',
-            text: `${words}: a little loose. Stop a step earlier and open it up if it matters.`,
+            text: words`${fact}: a little loose. Stop a step earlier and open it up if it matters.`,
           }
     }
     const panel = (): Said => {
@@ -455,32 +469,41 @@ export const panelHole = defineCalculator({
         if (input.slot === undefined)
           return {
             level: 'unknown',
-            text: 'Measure the width of the groove: it must match the panel.',
+            text: words`Measure the width of the groove: it must match the panel.`,
           }
-        const words = `The groove is ${say(input.slot, 'mm')} wide and the panel ${say(input.panel, 'mm')}`
+        const fact = words`The groove is ${say(input.slot, 'mm')} wide and the panel ${say(input.panel, 'mm')}`
         const ratio = input.panel / input.slot
         if (ratio > 1.2 * hair)
-          return { level: 'stop', text: `${words}: it will not stay in. Take one for that panel.` }
+          return {
+            level: 'stop',
+            text: words`${fact}: it will not stay in. Take one for that panel.`,
+          }
         return ratio * hair >= 0.7 && ratio <= 1.05 * hair
-          ? { level: 'pass', text: `${words}.` }
+          ? { level: 'pass', text: `${fact}.` }
           : {
               level: 'watch',
-              text: `${words}: it sits ${ratio < 1 ? 'loose' : 'tight'}. Take one for that panel.`,
+              text:
+                ratio < 1
+                  ? words`${fact}: it sits loose. Take one for that panel.`
+                  : words`${fact}: it sits tight. Take one for that panel.`,
             }
       }
       if (purpose === 'tapped') {
         const diameter = Number((input.thread ?? 'M0').slice(1)) / 1000
-        if (diameter === 0) return { level: 'unknown', text: 'Choose the thread.' }
+        if (diameter === 0) return { level: 'unknown', text: words`Choose the thread.` }
         const due = threadDue[input.metal] * diameter
-        const words = `The panel gives ${say(input.panel, 'mm')} of thread; ${say(due, 'mm')} should hold`
+        const fact = words`The panel gives ${say(input.panel, 'mm')} of thread; ${say(due, 'mm')} should hold`
         return input.panel * hair >= due
-          ? { level: 'pass', text: `${words}.` }
+          ? { level: 'pass', text: `${fact}.` }
           : {
               level: input.panel * hair >= 0.8 * due ? 'watch' : 'stop',
-              text: `${words}: use a threaded insert, a weld nut or a bolt with a nut behind.`,
+              text: words`${fact}: use a threaded insert, a weld nut or a bolt with a nut behind.`,
             }
       }
-      return { level: 'pass', text: `The panel is ${say(input.panel, 'mm')}: anything does here.` }
+      return {
+        level: 'pass',
+        text: words`The panel is ${say(input.panel, 'mm')}: anything does here.`,
+      }
     }
     return [
       {
@@ -488,21 +511,21 @@ export const panelHole = defineCalculator({
         ...heeding(through(), range),
         threshold:
           purpose === 'grommet'
-            ? 'at most 90 % of the bore across (watch), all of it (stop)'
-            : 'within the range of the gland (stop), one round cable (watch)',
+            ? words`at most 90 % of the bore across (watch), all of it (stop)`
+            : words`within the range of the gland (stop), one round cable (watch)`,
       },
       {
         check: 'drill',
         ...heeding(made(), groove),
-        threshold: `${say(low, 'mm')} to ${say(high, 'mm')} over the hole due (watch), ${say(stop, 'mm')} (stop)`,
+        threshold: words`${say(low, 'mm')} to ${say(high, 'mm')} over the hole due (watch), ${say(stop, 'mm')} (stop)`,
       },
       {
         check: 'panel',
         ...panel(),
         threshold:
           purpose === 'tapped'
-            ? 'at least 1.0 diameters of thread in steel, 1.5 in aluminium (watch), four fifths (stop)'
-            : 'panel 0.7 to 1.05 of the groove (watch), at most 1.2 (stop)',
+            ? words`at least 1.0 diameters of thread in steel, 1.5 in aluminium (watch), four fifths (stop)`
+            : words`panel 0.7 to 1.05 of the groove (watch), at most 1.2 (stop)`,
       },
     ]
   },

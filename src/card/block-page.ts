@@ -18,6 +18,7 @@ import { numberHtml } from './number.ts'
 import { originHtml } from './origin.ts'
 import { rootsOf } from './rests.ts'
 import { capital, dateWords, draftWords, howWords, labelOf } from './words.ts'
+import { words } from '../words/words.ts'
 
 export interface BlockPage {
   /** Title, note, date and edition. */
@@ -39,7 +40,7 @@ export function blockPage(block: PublishedBlock, ctx: CardContext): BlockPage {
   const date = `<time datetime="${escape(day)}">${escape(dateWords(day))}</time>`
   const edition = editionOf(ctx.published, block.note)
   return {
-    head: `<p class="over">${note?.draft === true ? `<strong class="draft">${draftWords}</strong> ` : ''}One block of ${link}, ${date}, edition ${edition}</p><h1>${escape(block.title)}</h1>`,
+    head: `<p class="over">${note?.draft === true ? `<strong class="draft">${draftWords}</strong> ` : ''}${words`One block of ${link}, ${date}, edition ${edition}`}</p><h1>${escape(block.title)}</h1>`,
     // With panels the standing words come along.
     hazards:
       block.hazards.length > 0
@@ -48,7 +49,7 @@ export function blockPage(block: PublishedBlock, ctx: CardContext): BlockPage {
     card: blockHtml(block, ctx),
     origins: originsHtml(block, ctx),
     sources: sourcesHtml(block, ctx),
-    back: `<p class="back">Back to its place in ${link}</p>`,
+    back: `<p class="back">${words`Back to its place in ${link}`}</p>`,
   }
 }
 
@@ -58,19 +59,19 @@ function originsHtml(block: PublishedBlock, ctx: CardContext): string {
   if (roots.length === 0) return ''
   const rows = roots.map((root) => {
     const from = root.note === block.note ? '' : (ctx.note(root.note)?.title ?? root.note)
-    const inNote = from === '' ? '' : ` <span class="from">in ${escape(from)}</span>`
+    const inNote = from === '' ? '' : ` <span class="from">${words`in ${escape(from)}`}</span>`
     const other = root.block === null || root.block === block.id ? undefined : ctx.block(root.block)
     const inBlock =
-      other === undefined ? '' : ` <span class="from">of ${escape(other.title)}</span>`
+      other === undefined ? '' : ` <span class="from">${words`of ${escape(other.title)}`}</span>`
     return [
       `<tr><th scope="row">${escape(capital(labelOf(root, ctx)))}${inBlock}${inNote}</th>`,
-      `<td data-label="Value">${numberHtml(root, ctx)}</td>`,
-      `<td data-label="How">${howWords(root)}</td>`,
-      `<td data-label="Where from">${originHtml(root, ctx)}</td></tr>`,
+      `<td data-label="${words`Value`}">${numberHtml(root, ctx)}</td>`,
+      `<td data-label="${words`How`}">${howWords(root)}</td>`,
+      `<td data-label="${words`Where from`}">${originHtml(root, ctx)}</td></tr>`,
     ].join('')
   })
-  const heads = ['Number', 'Value', 'How', 'Where from']
-  return `<table class="ledger origins"><caption>The numbers that it rests on, down to the last.</caption><thead><tr>${heads.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${rows.join('')}</tbody></table>`
+  const heads = [words`Number`, words`Value`, words`How`, words`Where from`]
+  return `<table class="ledger origins"><caption>${words`The numbers that it rests on, down to the last.`}</caption><thead><tr>${heads.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${rows.join('')}</tbody></table>`
 }
 
 function sourcesHtml(block: PublishedBlock, ctx: CardContext): string {

@@ -3,7 +3,7 @@
  * from the browser and from `verify`. In `yours` mode it holds a reader's figures and says so, with
  * the builder's verdict beside the new one. A card never stands without its hazards.
  */
-import { count, cannotTell, labelOf, verdictName } from './words.ts'
+import { cannotTell, labelOf, verdictName } from './words.ts'
 import type { PublishedBlock } from '../ledger/published.ts'
 import type { CardContext } from './context.ts'
 import { figuresHtml } from './figures.ts'
@@ -13,6 +13,8 @@ import { escape, idOf, symbolsHtml } from './html.ts'
 import { numberHtml } from './number.ts'
 import { guessesOf } from './rests.ts'
 import { blockPath } from './take/address.ts'
+import { words } from '../words/words.ts'
+import { counted } from '../words/counted.ts'
 
 export type Mode = 'built' | 'yours'
 
@@ -21,26 +23,29 @@ function guessesHtml(block: PublishedBlock, ctx: CardContext): string {
   const guesses = guessesOf(block, ctx)
   if (guesses.length === 0) return ''
   const items = guesses.map((guess) => {
-    const settle = guess.settle === undefined ? '' : `. To settle it: ${sentenceHtml(guess.settle)}`
+    const settle =
+      guess.settle === undefined ? '' : `. ${words`To settle it: ${sentenceHtml(guess.settle)}`}`
     const name = escape(labelOf(guess, ctx))
     return `<li>${name} ${numberHtml(guess, ctx, { brackets: false })}${settle}</li>`
   })
-  return `<div class="guesses"><p class="card-part">Rests on ${count(guesses.length, 'guess', 'guesses')}</p><ul>${items.join('')}</ul></div>`
+  const many = guesses.length
+  const title = counted(many, words`Rests on ${many} guess`, words`Rests on ${many} guesses`)
+  return `<div class="guesses"><p class="card-part">${title}</p><ul>${items.join('')}</ul></div>`
 }
 
 function headHtml(block: PublishedBlock, ctx: CardContext, mode: Mode): string {
   const before = mode === 'yours' ? ctx.builder?.block(block.id) : undefined
   const yours =
     mode === 'yours'
-      ? `<p class="yours">${before === undefined ? 'Your figures, of no note.' : `Your figures. The builder’s verdict: ${verdictHtml(before)}`}</p>`
+      ? `<p class="yours">${before === undefined ? words`Your figures, of no note.` : words`Your figures. The builder’s verdict: ${verdictHtml(before)}`}</p>`
       : ''
   const reason =
     block.accepted !== null && verdictName(block) === 'accepted'
-      ? `<p class="accepted"><b>Accepted because:</b> ${sentenceHtml(block.accepted)}</p>`
+      ? `<p class="accepted"><b>${words`Accepted because:`}</b> ${sentenceHtml(block.accepted)}</p>`
       : ''
   const unknown =
     block.verdict === 'unknown'
-      ? `<p class="accepted">Where it says “${cannotTell}”, treat it as not passed.</p>`
+      ? `<p class="accepted">${words`Where it says “${cannotTell}”, treat it as not passed.`}</p>`
       : ''
   return [
     '<div class="card-head">',
@@ -66,7 +71,7 @@ function part(name: string, title: string, html: string): string {
 /** The way to the page that it has to itself; none there, and none where it is of no note. */
 function aloneHtml(block: PublishedBlock, ctx: CardContext): string {
   if (ctx.alone === block.id || ctx.note(block.note) === undefined) return ''
-  return ` <a class="alone" href="${escape(blockPath(block, ctx))}">This block by itself</a>`
+  return ` <a class="alone" href="${escape(blockPath(block, ctx))}">${words`This block by itself`}</a>`
 }
 
 /** What of a card comes finished, since a browser fetches its makers only where they are needed. */
@@ -110,12 +115,12 @@ export function cardPieces(
   return [
     headHtml(block, ctx, mode),
     parts.hazards,
-    `<div class="card-sides">${part('in', 'What went in', wentIn)}${part('out', 'What comes out', comesOut)}</div>`,
+    `<div class="card-sides">${part('in', words`What went in`, wentIn)}${part('out', words`What comes out`, comesOut)}</div>`,
     wide === '' ? '' : `<div class="card-wide">${wide}</div>`,
-    part('working', 'Working', working === '' ? '' : `<ol class="working">${working}</ol>`),
-    part('checks', 'Checks', findingsHtml(block.findings, calculator)),
+    part('working', words`Working`, working === '' ? '' : `<ol class="working">${working}</ol>`),
+    part('checks', words`Checks`, findingsHtml(block.findings, calculator)),
     verdictName(block) === 'pass' ? '' : guessesHtml(block, ctx),
     parts.drawing,
-    `<p class="card-foot"><a href="${page}">${escape(calculator.title)}: formula, limits and outside checks</a>${aloneHtml(block, ctx)}${parts.ask}</p>`,
+    `<p class="card-foot"><a href="${page}">${words`${escape(calculator.title)}: formula, limits and outside checks`}</a>${aloneHtml(block, ctx)}${parts.ask}</p>`,
   ]
 }

@@ -19,6 +19,7 @@ import { attribute, escape, symbolsHtml } from './html.ts'
 import { markHtml } from './mark.ts'
 import { dataHtml, hasStory, nowText, quantityHtml, storyHref, textIn, textOf } from './number.ts'
 import { cannotTell } from './words.ts'
+import { words } from '../words/words.ts'
 
 /** What stands in one place of a card. */
 export interface Cell {
@@ -75,8 +76,8 @@ function numberCell(
   return {
     html: [
       linkedHtml(origin.id, `${markHtml(origin)}${dataHtml(number)}`, ctx),
-      now === undefined ? '' : ` <span class="now">now ${escape(now)}</span>`,
-      moved ? ` <span class="yours">the builder’s ${escape(textOf(before))}</span>` : '',
+      now === undefined ? '' : ` <span class="now">${words`now ${escape(now)}`}</span>`,
+      moved ? ` <span class="yours">${words`the builder’s ${escape(textOf(before))}`}</span>` : '',
     ].join(''),
     other,
     from:
@@ -103,12 +104,12 @@ export function inputCell(
   ctx: CardContext,
 ): Cell {
   if (given?.type === 'word') {
-    const words =
+    const chosen =
       field.type === 'choice' ? (field.options[given.value] ?? given.value) : given.value
-    if (given.how !== 'assumed-default') return plain(words)
+    if (given.how !== 'assumed-default') return plain(chosen)
     return {
       ...nothing,
-      html: `${markHtml({ kind: 'assumed', firmness: 'assumed' })}${escape(words)}`,
+      html: `${markHtml({ kind: 'assumed', firmness: 'assumed' })}${escape(chosen)}`,
     }
   }
   if (given?.type !== 'number') return nothing
@@ -144,7 +145,7 @@ export function outputCell(
 
 function figureHtml(label: string, symbol: string | undefined, cell: Cell): string {
   const sign = symbol === undefined || symbol === '' ? '' : `\u00a0<i>${symbolsHtml(symbol)}</i>`
-  const from = cell.from === '' ? '' : ` <span class="from">from ${cell.from}</span>`
+  const from = cell.from === '' ? '' : ` <span class="from">${words`from ${cell.from}`}</span>`
   const other = cell.other === '' ? '' : `<dd class="other">${cell.other}</dd>`
   return `<div><dt>${escape(label)}${sign}${from}</dt><dd>${cell.html}</dd>${other}</div>`
 }
@@ -170,7 +171,7 @@ function tableHtml(
   const body = rows.map((cells) => {
     const columns = cells.map((cell, index) => {
       const other = cell.other === '' ? '' : ` <span class="other">${cell.other}</span>`
-      const from = cell.from === '' ? '' : ` <span class="from">from ${cell.from}</span>`
+      const from = cell.from === '' ? '' : ` <span class="from">${words`from ${cell.from}`}</span>`
       return `<td${attribute('data-label', heads[index])}>${cell.html}${other}${from}</td>`
     })
     return `<tr>${columns.join('')}</tr>`

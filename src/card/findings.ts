@@ -7,6 +7,7 @@ import type { PublishedBlock, PublishedFinding } from '../ledger/published.ts'
 import { sentenceHtml } from './firm.ts'
 import { escape } from './html.ts'
 import { levelWords, verdictName, verdictWords, type VerdictName } from './words.ts'
+import { words } from '../words/words.ts'
 
 export function frameHtml(name: VerdictName): string {
   return `<strong class="verdict verdict-${name}">${verdictWords[name]}</strong>`
@@ -25,7 +26,7 @@ export function findingsHtml(
     return [
       `<li class="finding"><strong class="verdict verdict-${finding.level}">${levelWords[finding.level]}</strong>`,
       `<div><p><b>${escape(title)}.</b> ${sentenceHtml(finding.text)}</p>`,
-      `<p class="basis">Limit: ${sentenceHtml(finding.threshold)}. ${sentenceHtml(basisWords(finding.basis))}</p></div></li>`,
+      `<p class="basis">${words`Limit: ${sentenceHtml(finding.threshold)}.`} ${sentenceHtml(basisWords(finding.basis))}</p></div></li>`,
     ].join('')
   })
   return `<ul class="findings">${items.join('')}</ul>`

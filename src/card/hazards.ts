@@ -6,7 +6,8 @@
 import { hazards, standingWords, type Hazard, type HazardId } from '../../calculators/hazards.ts'
 import { sentenceHtml } from './firm.ts'
 import { escape } from './html.ts'
-import { dateWords } from './words.ts'
+import { dateWords, signalWords } from './words.ts'
+import { words } from '../words/words.ts'
 
 export function isHazard(id: string): id is HazardId {
   return Object.hasOwn(hazards, id)
@@ -30,10 +31,10 @@ export function panelHtml(id: string, anchor = true): string {
   const element = hazardElementId(id)
   return [
     `<div class="hazard hazard-${hazard.signal.toLowerCase()}" role="note"${anchor ? ` id="${element}"` : ''}>`,
-    `<p class="signal">${hazard.signal === 'NOTICE' ? '' : alert}<span>${hazard.signal}</span></p>`,
+    `<p class="signal">${hazard.signal === 'NOTICE' ? '' : alert}<span>${signalWords[hazard.signal]}</span></p>`,
     `<div class="hazard-text"><p><b>${escape(hazard.title)}.</b> ${sentenceHtml(hazard.what)} ${sentenceHtml(hazard.consequence)}</p>`,
     `<p>${sentenceHtml(hazard.avoid)}</p>`,
-    `<p class="basis">${sentenceHtml(hazard.source)} Reviewed ${escape(dateWords(hazard.reviewed))}.</p>`,
+    `<p class="basis">${sentenceHtml(hazard.source)} ${words`Reviewed ${escape(dateWords(hazard.reviewed))}.`}</p>`,
     '</div></div>',
   ].join('')
 }
@@ -60,7 +61,7 @@ export function hazardLineHtml(ids: readonly string[]): string {
     .toSorted((a, b) => order.indexOf(hazards[a].signal) - order.indexOf(hazards[b].signal))
     .map((id) => {
       const { signal, title } = hazards[id]
-      return `<li><a href="#${hazardElementId(id)}"><b>${signal}</b> ${escape(title)}</a></li>`
+      return `<li><a href="#${hazardElementId(id)}"><b>${signalWords[signal]}</b> ${escape(title)}</a></li>`
     })
   return `<ul class="hazard-line">${links.join('')}</ul>`
 }

@@ -44,7 +44,6 @@ export {
 export { stripText, titleBlockHtml } from './title-block.ts'
 export {
   capital,
-  count,
   dateWords,
   draftWords,
   howWords,

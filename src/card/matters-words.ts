@@ -8,6 +8,8 @@ import { share, type Edge, type End, type Move, type NumberPlace } from '../ledg
 import { formatQuantity, fromSI, toSI } from '../quantity/index.ts'
 import type { CardContext } from './context.ts'
 import { cannotTell } from './words.ts'
+import { words } from '../words/words.ts'
+import { counted } from '../words/counted.ts'
 
 type Units = Pick<CardContext, 'units'>
 type InUnits = Pick<NumberField | NumberOutput, 'units' | 'of'> & { readonly exact?: true }
@@ -43,9 +45,13 @@ export function differenceText(
     options.round === true || (field.of === 'number' && Number.isInteger(size))
       ? formatQuantity(toSI(here, unit), unit, { exact: true })
       : formatQuantity(size, unit, { figures: 3 })
-  return unit === '%'
-    ? text.replace('%', here === 1 ? 'percentage point' : 'percentage points')
-    : text
+  if (unit !== '%') return text
+  const points = text.replace(/\s*%$/u, '')
+  return counted(
+    here,
+    words`${points}\u00a0percentage point`,
+    words`${points}\u00a0percentage points`,
+  )
 }
 
 export const edgeText = (edge: Edge, { units }: InUnits, ctx: Units): string => {
@@ -64,17 +70,20 @@ export function rangeWords(move: Move, field: NumberOutput, ctx: Units): string 
   const text = ({ value }: End): string => valueText(value, place.field, ctx)
   const from = text(low)
   const to = text(high)
-  const range =
-    plusMinus === undefined
-      ? 'its usual range'
-      : `its ± ${differenceText(plusMinus, place.field, ctx, { round: true })}`
-  const outside = now < low.value || now > high.value ? ' (it is outside that now)' : ''
-  const cut = clipped ? ' (cut off where the field ends)' : outside
-  const goes =
-    low.result === undefined && high.result === undefined
-      ? 'it cannot be told at either end'
-      : `it goes from ${valueText(low.result, field, ctx)} to ${valueText(high.result, field, ctx)}`
-  return `Over ${range}, ${from} to ${to}${cut}, ${goes}.`
+  const outside = now < low.value || now > high.value ? ` (${words`it is outside that now`})` : ''
+  const cut = clipped ? ` (${words`cut off where the field ends`})` : outside
+  const range = words`${from} to ${to}` + cut
+  const untold = low.result === undefined && high.result === undefined
+  const first = valueText(low.result, field, ctx)
+  const last = valueText(high.result, field, ctx)
+  if (plusMinus === undefined)
+    return untold
+      ? words`Over its usual range, ${range}, it cannot be told at either end.`
+      : words`Over its usual range, ${range}, it goes from ${first} to ${last}.`
+  const within = differenceText(plusMinus, place.field, ctx, { round: true })
+  return untold
+    ? words`Over its ± ${within}, ${range}, it cannot be told at either end.`
+    : words`Over its ± ${within}, ${range}, it goes from ${first} to ${last}.`
 }
 
 /** `10 %`, `5 K`, `1`. */
@@ -98,12 +107,12 @@ export function stepWords(
   const { more, less } = move
   const step = stepText(move, ctx)
   const [up, down] = [effectOf(more, now), effectOf(less, now)]
-  if (up === 0 && down === 0) return `${step} more or less does not move it.`
+  if (up === 0 && down === 0) return words`${step} more or less does not move it.`
   const size = (difference: number): string => differenceText(difference, field, ctx)
   const asMuch = up !== undefined && down !== undefined && up * down < 0 && size(up) === size(down)
   const said = [
-    more === undefined ? '' : `${step} more ${effectWords(up, size)}`,
-    less === undefined ? '' : `${step} less ${effectWords(down, asMuch ? () => 'as much' : size)}`,
+    more === undefined ? '' : moreWords(step, up, size),
+    less === undefined ? '' : lessWords(step, down, asMuch ? () => words`as much` : size),
   ].filter((part) => part !== '')
   return said.length === 0 ? '' : `${said.join(', ')}.`
 }
@@ -114,21 +123,32 @@ function effectOf(end: End | undefined, now: number): number | undefined {
   return isStill(difference, now) ? 0 : difference
 }
 
-function effectWords(difference: number | undefined, size: (of: number) => string): string {
-  if (difference === undefined) return 'leaves no result'
-  if (difference === 0) return 'does not move it'
-  return `${difference > 0 ? 'raises' : 'lowers'} it by ${size(difference)}`
+type Size = (difference: number) => string
+
+function moreWords(step: string, difference: number | undefined, size: Size): string {
+  if (difference === undefined) return words`${step} more leaves no result`
+  if (difference === 0) return words`${step} more does not move it`
+  return difference > 0
+    ? words`${step} more raises it by ${size(difference)}`
+    : words`${step} more lowers it by ${size(difference)}`
+}
+
+function lessWords(step: string, difference: number | undefined, size: Size): string {
+  if (difference === undefined) return words`${step} less leaves no result`
+  if (difference === 0) return words`${step} less does not move it`
+  return difference > 0
+    ? words`${step} less raises it by ${size(difference)}`
+    : words`${step} less lowers it by ${size(difference)}`
 }
 
 /** `76 % more than now`, `12 K less than now`. */
 export function distanceWords({ field }: NumberPlace, now: number, to: number, ctx: Units): string {
-  const way = to > now ? 'more' : 'less'
   const isRatio = now > 0 && field.hard[0] >= 0 && !/°|gauge|%/.test(field.units[0])
   const size =
     isRatio && field.of !== 'number'
       ? formatQuantity(Math.abs(to / now - 1), '%', { figures: 2 })
       : differenceText(to - now, field, ctx)
-  return `${size} ${way} than now`
+  return to > now ? words`${size} more than now` : words`${size} less than now`
 }
 
 const mostNamed = 12
@@ -137,5 +157,5 @@ const mostNamed = 12
 export function namesText(names: readonly string[]): string {
   const more = names.length - mostNamed
   const named = names.slice(0, mostNamed).join('; ')
-  return more > 1 ? `${named}; and ${more} more` : names.join('; ')
+  return more > 1 ? words`${named}; and ${more} more` : names.join('; ')
 }

@@ -10,6 +10,7 @@ import { escape } from './html.ts'
 import { leading, size, textWidth } from './labels.ts'
 import { valueText } from './matters-words.ts'
 import { round } from './shapes.ts'
+import { words } from '../words/words.ts'
 
 const bar = 10
 const edge = 2
@@ -33,7 +34,7 @@ export function movesSvg(
   const x = (value: number): number =>
     edge + ((value - least) / (most - least)) * (width - 2 * edge)
   const end = ({ value, result: at }: End, move: Move): string =>
-    `${valueText(at, result.field, ctx)} at ${valueText(value, move.place.field, ctx)}`
+    words`${valueText(at, result.field, ctx)} at ${valueText(value, move.place.field, ctx)}`
 
   const rows: string[] = []
   let top = size
@@ -62,7 +63,7 @@ export function movesSvg(
     )
     top = below + toNext + high + size
   }
-  const about = `How far each input moves “${result.label}”; the same stands in words below.`
+  const about = words`How far each input moves “${result.label}”; the same stands in words below.`
   return `<svg class="moves" viewBox="0 0 ${width} ${round(top - size)}" role="img" aria-label="${escape(about)}">${rows.join('')}</svg>`
 }
 

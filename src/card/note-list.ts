@@ -5,13 +5,16 @@ import { sentenceHtml } from './firm.ts'
 import { escape } from './html.ts'
 import { numberHtml } from './number.ts'
 import { guessesIn, openWords, tallyHtml, usualWords } from './tally.ts'
-import { capital, count, dateWords, draftWords, labelOf, statusWords } from './words.ts'
+import { dateWords, draftWords, labelOf, statusHeads } from './words.ts'
+import { words } from '../words/words.ts'
+import { counted } from '../words/counted.ts'
 
 export function noteItemHtml(note: PublishedNote, ctx: CardContext): string {
-  const changed = note.changed === undefined ? '' : `; last changed ${dateWords(note.changed)}`
+  const changed =
+    note.changed === undefined ? '' : `; ${words`last changed ${dateWords(note.changed)}`}`
   return [
     `<li><p class="title"><a href="${escape(ctx.href(`/notes/${note.slug}/`))}">${escape(note.title)}</a></p>`,
-    `<p class="over">${note.draft === true ? `<strong class="draft">${draftWords}</strong> ` : ''}${capital(statusWords[note.status])}, ${dateWords(note.date)}${changed}</p>`,
+    `<p class="over">${note.draft === true ? `<strong class="draft">${draftWords}</strong> ` : ''}${statusHeads[note.status]}, ${dateWords(note.date)}${changed}</p>`,
     note.summary === undefined ? '' : `<p>${sentenceHtml(note.summary)}</p>`,
     `${tallyHtml(note.slug, ctx)}</li>`,
   ].join('')
@@ -33,8 +36,12 @@ export function countsHtml(ctx: CardContext): string {
   const { notes, blocks } = ctx.published
   const guesses = allGuesses(ctx)
   const parts = [
-    count(notes.length, 'note'),
-    count(blocks.length, 'calculation'),
+    counted(notes.length, words`${notes.length} note`, words`${notes.length} notes`),
+    counted(
+      blocks.length,
+      words`${blocks.length} calculation`,
+      words`${blocks.length} calculations`,
+    ),
     openWords(guesses),
     usualWords(guesses),
   ].filter((text) => text !== '')
@@ -50,12 +57,13 @@ export function guessListHtml(ctx: CardContext): string {
   const items = open.slice(0, mostGuesses).map((guess) => {
     const note = `<a href="${escape(ctx.href(`/notes/${guess.note}/`))}">${escape(ctx.note(guess.note)?.title ?? guess.note)}</a>`
     const settle =
-      guess.settle === undefined ? '' : `<span>. To settle it: ${sentenceHtml(guess.settle)}</span>`
+      guess.settle === undefined
+        ? ''
+        : `<span>. ${words`To settle it: ${sentenceHtml(guess.settle)}`}</span>`
     return `<li>${note}: ${escape(labelOf(guess, ctx))} ${numberHtml(guess, ctx, { brackets: false })}${settle}</li>`
   })
+  const all = `<a href="${escape(ctx.href('/numbers/'))}?how=assumed">${words`All ${open.length} open guesses`}</a>`
   const more =
-    open.length <= mostGuesses
-      ? ''
-      : `<p><a href="${escape(ctx.href('/numbers/'))}?how=assumed">All ${open.length} open guesses</a>, among all that is assumed</p>`
+    open.length <= mostGuesses ? '' : `<p>${words`${all}, among all that is assumed`}</p>`
   return `<ul class="guess-list">${items.join('')}</ul>${more}`
 }

@@ -5,7 +5,9 @@ import { escape } from './html.ts'
 import { markHtml } from './mark.ts'
 import { storyHref, typedName } from './number.ts'
 import { placeHref, valueHtml } from './origin.ts'
-import { count, howWords, isSum, labelOf } from './words.ts'
+import { howWords, isSum, labelOf } from './words.ts'
+import { words } from '../words/words.ts'
+import { counted } from '../words/counted.ts'
 
 function sourceText({ source, instrument, because }: PublishedNumber): string {
   return [source?.title ?? instrument?.title ?? because, source?.edition, source?.at]
@@ -18,15 +20,21 @@ function rowHtml(number: PublishedNumber, ctx: CardContext): string {
   const place = placeHref(number, ctx) ?? ctx.href(`/notes/${number.note}/`)
   return [
     `<tr data-how="${number.kind}"><th scope="row"><a href="${escape(storyHref(number.id, ctx))}">${escape(labelOf(number, ctx))}</a>${name}</th>`,
-    `<td data-label="Value" data-sort="${number.value ?? ''}">${valueHtml(number, ctx)}</td>`,
-    `<td data-label="How it came">${markHtml(number, { spoken: false })}${howWords(number)}</td>`,
-    `<td data-label="Source">${escape(sourceText(number))}</td>`,
-    `<td data-label="Note"><a href="${escape(place)}">${escape(ctx.note(number.note)?.title ?? number.note)}</a></td></tr>`,
+    `<td data-label="${words`Value`}" data-sort="${number.value ?? ''}">${valueHtml(number, ctx)}</td>`,
+    `<td data-label="${words`How it came`}">${markHtml(number, { spoken: false })}${howWords(number)}</td>`,
+    `<td data-label="${words`Source`}">${escape(sourceText(number))}</td>`,
+    `<td data-label="${words`Note`}"><a href="${escape(place)}">${escape(ctx.note(number.note)?.title ?? number.note)}</a></td></tr>`,
   ].join('')
 }
 
 export function numberCountHtml(ctx: CardContext): string {
-  return `<p>${count(ctx.published.numbers.length, 'number')} stand in these notes. Each leads to its story.</p>`
+  const many = ctx.published.numbers.length
+  const text = counted(
+    many,
+    words`${many} number stands in these notes. Each leads to its story.`,
+    words`${many} numbers stand in these notes. Each leads to its story.`,
+  )
+  return `<p>${text}</p>`
 }
 
 export function numberTableHtml(ctx: CardContext): string {
@@ -41,7 +49,7 @@ export function numberTableHtml(ctx: CardContext): string {
         (a.id < b.id ? -1 : 1),
     )
     .map((number) => rowHtml(number, ctx))
-  const heads = ['Number', 'Value', 'How it came', 'Source', 'Note']
+  const heads = [words`Number`, words`Value`, words`How it came`, words`Source`, words`Note`]
   return [
     '<table class="ledger" id="All-numbers"><thead><tr>',
     ...heads.map((head) => `<th scope="col">${head}</th>`),

@@ -9,6 +9,7 @@ import type { CardContext } from './context.ts'
 import { attribute, escape, idOf } from './html.ts'
 import { markHtml } from './mark.ts'
 import { cannotTell } from './words.ts'
+import { words } from '../words/words.ts'
 
 export interface NumberOptions {
   /** Another unit than the number's own. */
@@ -122,7 +123,7 @@ function yoursHtml(number: PublishedNumber, ctx: CardContext, options: NumberOpt
   const before = ctx.builder?.number(number.id)
   if (before === undefined || before.value === number.value) return ''
   const text = textOf(before, options)
-  return `<span class="yours"> your figures; the builder’s ${escape(text)}</span>`
+  return `<span class="yours"> ${words`your figures; the builder’s ${escape(text)}`}</span>`
 }
 
 export function numberHtml(
@@ -136,7 +137,7 @@ export function numberHtml(
     markHtml(number),
     dataHtml(number, options),
     bracketed(number, options, ctx),
-    now === undefined ? '' : `<span class="now"> now ${escape(now)}</span>`,
+    now === undefined ? '' : `<span class="now"> ${words`now ${escape(now)}`}</span>`,
     yoursHtml(number, ctx, options),
   ].join('')
   const id = options.anchor === true ? attribute('id', nameOf(number.id)) : ''

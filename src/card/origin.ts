@@ -9,7 +9,8 @@ import type { CardContext } from './context.ts'
 import { firm, sentenceHtml } from './firm.ts'
 import { attribute, escape } from './html.ts'
 import { dataHtml, nameOf, nowText, storyHref, textIn, textOf } from './number.ts'
-import { dateWords, isSum, labelOf } from './words.ts'
+import { capital, dateWords, isSum, labelOf } from './words.ts'
+import { words } from '../words/words.ts'
 
 const signs = { '+': '+', '-': '−', '*': '×', '/': '÷' } as const
 const strength = { '+': 1, '-': 1, '*': 2, '/': 2 } as const
@@ -65,10 +66,10 @@ function withinText(plusMinus: string): string {
   return firm(plusMinus.replace(/^±?\s*/, '±\u00a0'))
 }
 
-function sentence(text: string): string {
-  const first = text.charAt(0).toUpperCase() + text.slice(1)
-  return sentenceHtml(/[.!?]$/.test(first) ? first : `${first}.`)
-}
+const sentence = (text: string): string => ended(capital(text))
+
+/** With a full stop, where it has no end of its own. */
+const ended = (text: string): string => sentenceHtml(/[.!?]$/.test(text) ? text : `${text}.`)
 
 function sourceHtml(number: PublishedNumber): string {
   const { source } = number
@@ -78,7 +79,7 @@ function sourceHtml(number: PublishedNumber): string {
       ? escape(source.title)
       : `<a href="${escape(source.url)}">${escape(source.title)}</a>`
   const rest = [source.edition, source.at].filter((text) => text !== undefined).map(escape)
-  const read = source.read === undefined ? '' : ` Read ${dateWords(source.read)}.`
+  const read = source.read === undefined ? '' : ` ${words`Read ${dateWords(source.read)}.`}`
   return `${[title, ...rest].join(', ')}.${escape(read)}`
 }
 
@@ -87,10 +88,11 @@ function measuredHtml(number: PublishedNumber): string {
   if (instrument === null && number.kind !== 'reading') return ''
   if (instrument?.key === receiptKey)
     return sentence(`${instrument.title}, ${dateWords(number.date)}`)
-  const measured = `Measured ${escape(dateWords(number.date))}.`
+  const measured = words`Measured ${escape(dateWords(number.date))}.`
   if (instrument === null) return measured
   const { title, plusMinus } = instrument
-  return `${measured} ${sentence(`instrument: ${title}${plusMinus === undefined ? '' : ` (${withinText(plusMinus)})`}`)}`
+  const within = plusMinus === undefined ? '' : ` (${withinText(plusMinus)})`
+  return `${measured} ${words`Instrument: ${ended(title + within)}`}`
 }
 
 /** The number that an input was given by name. */
@@ -109,7 +111,8 @@ function workedHtml(number: PublishedNumber, ctx: CardContext): string {
   const calculator = number.calculator === null ? undefined : ctx.calculator(number.calculator)
   if (block !== undefined && number.kind === 'worked' && calculator !== undefined) {
     const href = escape(ctx.href(`/calculators/${calculator.id}/`))
-    parts.push(`Worked out by <a href="${href}">${escape(calculator.title)}</a> from what went in.`)
+    const link = `<a href="${href}">${escape(calculator.title)}</a>`
+    parts.push(words`Worked out by ${link} from what went in.`)
   }
   return parts.join(' ')
 }
@@ -120,22 +123,28 @@ function comparedHtml(number: PublishedNumber, ctx: CardContext): string {
   if (predicted === undefined || number.value === null || predicted.value === null) return ''
   const link = storyLink(predicted.id, ctx)
   const point = number.flavour !== 'amount' || predicted.value === 0
-  if (point) return `Compared with the prediction, ${link}.`
-  const words = shareWords(number.value, predicted.value)
+  if (point) return words`Compared with the prediction, ${link}.`
+  const worked = shareOf(number.value, predicted.value)
   // Who works it again from the figures on the page must not find another share.
-  const asPrinted = shareWords(printedValue(number), printedValue(predicted))
+  const printed = shareOf(printedValue(number), printedValue(predicted))
   const figures = predicted.figures === null ? undefined : predicted.figures + 2
   const exact =
-    words === asPrinted
+    worked === printed
       ? ''
-      : ` (${escape(textIn(predicted, predicted.display, figures))} before rounding)`
-  return `Compared with the prediction: ${words} ${link}${exact}.`
+      : ` (${words`${escape(textIn(predicted, predicted.display, figures))} before rounding`})`
+  const its = link + exact
+  const size = `${worked.replace('-', '')}\u00a0%`
+  if (Number(worked) === 0) return words`Compared with the prediction: the same as ${its}.`
+  return worked.startsWith('-')
+    ? words`Compared with the prediction: ${size} below ${its}.`
+    : words`Compared with the prediction: ${size} above ${its}.`
 }
 
-function shareWords(value: number, predicted: number): string {
+/** In per cent: `0.0`, `4.2`, `-17`. */
+function shareOf(value: number, predicted: number): string {
   const share = ((value - predicted) / Math.abs(predicted)) * 100
-  const size = Math.abs(share).toFixed(Math.abs(share) < 10 ? 1 : 0)
-  return Number(size) === 0 ? 'the same as' : `${size}\u00a0% ${share > 0 ? 'above' : 'below'}`
+  const text = share.toFixed(Math.abs(share) < 10 ? 1 : 0)
+  return Number(text) === 0 ? '0' : text
 }
 
 /** The value that its text on the page says. */
@@ -145,10 +154,28 @@ function printedValue({ value, figures, display }: PublishedNumber): number {
 }
 
 /** `changed 5 April 2026 in The pack because …: box weighed 96 kg` */
-function changedHtml(later: PublishedNumber, ctx: CardContext, verb = 'changed'): string {
-  const why = later.because === undefined ? '' : ` because ${escape(later.because)}`
-  return `${verb} ${escape(dateWords(later.date))} in ${noteLink(later.note, ctx)}${why}: ${storyLink(later.id, ctx)}`
+function changedHtml(later: PublishedNumber, ctx: CardContext): string {
+  const [date, note, story] = placeOf(later, ctx)
+  return later.because === undefined
+    ? words`changed ${date} in ${note}: ${story}`
+    : words`changed ${date} in ${note} because ${escape(later.because)}: ${story}`
 }
+
+function replacedHtml(later: PublishedNumber, ctx: CardContext): string {
+  const [date, note, story] = placeOf(later, ctx)
+  return later.because === undefined
+    ? words`Replaced ${date} in ${note}: ${story}.`
+    : words`Replaced ${date} in ${note} because ${escape(later.because)}: ${story}.`
+}
+
+const placeOf = (
+  { id, date, note }: PublishedNumber,
+  ctx: CardContext,
+): readonly [date: string, note: string, story: string] => [
+  escape(dateWords(date)),
+  noteLink(note, ctx),
+  storyLink(id, ctx),
+]
 
 /** What later numbers made of it: its own replacement, or those that moved what it is worked from. */
 function laterHtml(number: PublishedNumber, ctx: CardContext): string {
@@ -156,8 +183,8 @@ function laterHtml(number: PublishedNumber, ctx: CardContext): string {
   if (later !== undefined) {
     const now = nowText(number)
     return now === undefined
-      ? `${changedHtml(later, ctx, 'Replaced')}.`
-      : `<span class="now">Now ${escape(now)}</span>, ${changedHtml(later, ctx)}.`
+      ? replacedHtml(later, ctx)
+      : `<span class="now">${words`Now ${escape(now)}`}</span>, ${changedHtml(later, ctx)}.`
   }
   const moved = ctx.movedSince(number)
   if (moved === undefined || moved.by.length === 0) return ''
@@ -166,24 +193,24 @@ function laterHtml(number: PublishedNumber, ctx: CardContext): string {
   const alike = [was, textIn(number, number.display, undefined, value)].includes(textOf(number))
   if (alike) return ''
   const changes = moved.by.map((one) => changedHtml(one, ctx))
-  return `<span class="now">Was ${escape(was)} when this was written</span>, ${changes.join('; ')}.`
+  return `<span class="now">${words`Was ${escape(was)} when this was written`}</span>, ${changes.join('; ')}.`
 }
 
 /** Everything about where a number comes from, as phrasing content. */
 export function originHtml(number: PublishedNumber, ctx: CardContext): string {
   // What was given by name has its story where the name stands.
   if (referenceOf(number) !== undefined)
-    return ['Given by name.', laterHtml(number, ctx)].join(' ').trim()
+    return [words`Given by name.`, laterHtml(number, ctx)].join(' ').trim()
   const parts = [
     measuredHtml(number),
     sourceHtml(number),
     number.at === undefined || number.at === number.source?.at ? '' : sentence(number.at),
-    number.because === undefined ? '' : sentence(`because ${number.because}`),
-    number.settle === undefined ? '' : sentence(`to settle it: ${number.settle}`),
+    number.because === undefined ? '' : words`Because ${ended(number.because)}`,
+    number.settle === undefined ? '' : words`To settle it: ${ended(number.settle)}`,
     workedHtml(number, ctx),
     number.replaces === undefined
       ? ''
-      : `Takes the place of ${storyLink(number.replaces, ctx)} from ${escape(dateWords(number.date))}.`,
+      : words`Takes the place of ${storyLink(number.replaces, ctx)} from ${escape(dateWords(number.date))}.`,
     comparedHtml(number, ctx),
     laterHtml(number, ctx),
   ]
@@ -214,6 +241,6 @@ export function valueHtml(number: PublishedNumber, ctx: CardContext): string {
   const yours =
     before === undefined || before.value === number.value
       ? ''
-      : ` <span class="yours">your figures; the builder’s ${escape(textOf(before))}</span>`
+      : ` <span class="yours">${words`your figures; the builder’s ${escape(textOf(before))}`}</span>`
   return `${dataHtml(number)}${within}${other}${yours}`
 }

@@ -10,26 +10,35 @@ import { verdictHtml } from './findings.ts'
 import { firm, sentenceHtml } from './firm.ts'
 import { escape, symbolsHtml } from './html.ts'
 import { lookupOf } from './lookup.ts'
-import { count, levelWords } from './words.ts'
+import { levelWords } from './words.ts'
+import { words } from '../words/words.ts'
+import { counted } from '../words/counted.ts'
 
-const heads = ['Result', 'Printed there', 'Worked here', 'Difference', 'Allowed']
+const heads = [
+  words`Result`,
+  words`Printed there`,
+  words`Worked here`,
+  words`Difference`,
+  words`Allowed`,
+]
 
 function rowHtml(row: ExampleRow): string {
-  const outside = row.within ? '' : ' <strong>outside what is allowed</strong>'
+  const outside = row.within ? '' : ` <strong>${words`outside what is allowed`}</strong>`
   return [
     `<tr><th scope="row">${escape(row.label)}</th>`,
-    `<td data-label="Printed there">${sentenceHtml(row.printed)}</td>`,
-    `<td data-label="Worked here">${escape(row.computed)}</td>`,
-    `<td data-label="Difference">${escape(differenceWords(row.difference))}${outside}</td>`,
-    `<td data-label="Allowed">${escape(differenceWords(row.allowed))}</td></tr>`,
+    `<td data-label="${words`Printed there`}">${sentenceHtml(row.printed)}</td>`,
+    `<td data-label="${words`Worked here`}">${escape(row.computed)}</td>`,
+    `<td data-label="${words`Difference`}">${escape(differenceWords(row.difference))}${outside}</td>`,
+    `<td data-label="${words`Allowed`}">${escape(differenceWords(row.allowed))}</td></tr>`,
   ].join('')
 }
 
 function findingHtml(calculator: Calculator, { check, expected, found }: ExampleFinding): string {
   const title = calculator.checks[check]?.title ?? check
-  const words = found === undefined ? 'not reported' : levelWords[found]
-  const other = found === expected ? '' : ` <strong>expected ${levelWords[expected]}</strong>`
-  return `<li>${escape(title)}: ${words}${other}</li>`
+  const said = found === undefined ? words`not reported` : levelWords[found]
+  const other =
+    found === expected ? '' : ` <strong>${words`expected ${levelWords[expected]}`}</strong>`
+  return `<li>${escape(title)}: ${said}${other}</li>`
 }
 
 function exampleHtml(calculator: Calculator, example: Example): string {
@@ -69,10 +78,14 @@ export function usesHtml(calculator: Calculator, ctx: CardContext): string {
 export function calculatorItemHtml(calculator: Calculator, ctx: CardContext): string {
   const { id, title, purpose, examples } = calculator
   const used = lookupOf(ctx.published).usesOf(id).length
-  const uses = used === 0 ? '' : `, used ${count(used, 'time')} here`
+  const uses =
+    used === 0
+      ? ''
+      : `, ${counted(used, words`used ${used} time here`, words`used ${used} times here`)}`
+  const cases = examples.length
   return [
     `<li><p class="title"><a href="${escape(ctx.href(`/calculators/${id}/`))}">${escape(title)}</a></p>`,
     `<p>${escape(purpose)}</p>`,
-    `<p class="tally">${count(examples.length, 'outside case')}${uses}</p></li>`,
+    `<p class="tally">${counted(cases, words`${cases} outside case`, words`${cases} outside cases`)}${uses}</p></li>`,
   ].join('')
 }

@@ -11,20 +11,25 @@ import { escape } from './html.ts'
 import { costOf, costsOf, type Rollup, type Sums } from './money.ts'
 import { numberHtml } from './number.ts'
 import { partMarkHtml, partRowId, partStatusWords } from './part.ts'
-import { count, dateWords } from './words.ts'
+import { dateWords } from './words.ts'
+import { words } from '../words/words.ts'
+import { counted } from '../words/counted.ts'
 
 export const partsOf = (ctx: CardContext): readonly PublishedPart[] => ctx.published.parts ?? []
 
 export function partCountHtml(ctx: CardContext): string {
   const parts = partsOf(ctx)
-  if (parts.length === 0) return '<p>No part is listed in these notes yet.</p>'
+  if (parts.length === 0) return `<p>${words`No part is listed in these notes yet.`}</p>`
   const fitted = parts.filter(({ status }) => status === 'fitted' || status === 'owned')
   const unweighed = fitted.filter(({ figures }) => !figures.includes('mass'))
+  const all = counted(parts.length, words`${parts.length} part`, words`${parts.length} parts`)
   const weight =
-    unweighed.length === 0
-      ? 'each with its mass.'
-      : `${unweighed.length} of these without a mass, and in no sum of masses.`
-  return `<p>${count(parts.length, 'part')}, ${fitted.length} of them fitted${fitted.length === 0 ? '.' : `, ${weight}`} Each row leads to where the part is written up.</p>`
+    fitted.length === 0
+      ? words`${all}, ${fitted.length} of them fitted.`
+      : unweighed.length === 0
+        ? words`${all}, ${fitted.length} of them fitted, each with its mass.`
+        : words`${all}, ${fitted.length} of them fitted, ${unweighed.length} of these without a mass, and in no sum of masses.`
+  return `<p>${weight} ${words`Each row leads to where the part is written up.`}</p>`
 }
 
 /** Tables of parts, by phase of the work. */
@@ -38,7 +43,15 @@ export function partTablesHtml(ctx: CardContext): string {
     .join('')
 }
 
-const heads = ['Part', 'Size', 'How many', 'Price of one', 'Mass of one', 'Status', 'Note'] as const
+const heads = [
+  words`Part`,
+  words`Size`,
+  words`How many`,
+  words`Price of one`,
+  words`Mass of one`,
+  words`Status`,
+  words`Note`,
+]
 const headsHtml = heads.map((head) => `<th scope="col">${head}</th>`).join('')
 
 /** In the order of the work. */
@@ -55,7 +68,7 @@ function rowHtml(part: PublishedPart, ctx: CardContext): string {
   const note = ctx.href(`/notes/${part.note}/`)
   const cost = part.figures.includes('cost') ? costOf(part, ctx.published) : undefined
   const together =
-    cost === undefined ? '' : `, together ${numberHtml(cost, ctx, { brackets: false })}`
+    cost === undefined ? '' : `, ${words`together ${numberHtml(cost, ctx, { brackets: false })}`}`
   const written = `<a href="${escape(note)}">${escape(ctx.note(part.note)?.title ?? part.note)}</a>`
   const remark =
     part.remark === undefined ? '' : `${sentenceHtml(part.remark.replace(/[.!]?$/, '.'))} `
@@ -64,7 +77,7 @@ function rowHtml(part: PublishedPart, ctx: CardContext): string {
     figure('quantity') || '1',
     `${figure('price')}${together}`,
     figure('mass'),
-    `${partMarkHtml(part.status, false)} ${partStatusWords[part.status]}, ${part.used ? 'used, ' : ''}${dateWords(part.date)}`,
+    `${partMarkHtml(part.status, false)} ${partStatusWords[part.status]}, ${part.used ? `${words`used`}, ` : ''}${dateWords(part.date)}`,
     `${remark}${written}`,
   ]
   return [
@@ -82,18 +95,18 @@ export function costHtml(ctx: CardContext): string {
     parts.map((part) => `<a href="#${partRowId(part)}">${escape(part.what)}</a>`).join(', ')
   const notes = [
     rollups.length > 1
-      ? 'Each currency is added up by itself: no rate of exchange is kept here.'
+      ? words`Each currency is added up by itself: no rate of exchange is kept here.`
       : '',
-    owned.length === 0 ? '' : `Owned before, and counted as nothing: ${names(owned)}.`,
+    owned.length === 0 ? '' : words`Owned before, and counted as nothing: ${names(owned)}.`,
     unpriced.length === 0
       ? ''
-      : `Without a price, so that it all comes to more: ${names(unpriced)}.`,
+      : words`Without a price, so that it all comes to more: ${names(unpriced)}.`,
   ].filter((text) => text !== '')
   const tables = rollups.map((rollup) => rollupHtml(rollup, ctx)).join('')
   return `${tables}${notes.map((text) => `<p>${text}</p>`).join('')}`
 }
 
-const costHeads = ['Paid', 'Still to pay', 'Sold', 'Together'] as const
+const costHeads = [words`Paid`, words`Still to pay`, words`Sold`, words`Together`]
 
 function rollupHtml(rollup: Rollup, ctx: CardContext): string {
   const { currency, total, aside, all, guesses } = rollup
@@ -113,10 +126,10 @@ function rollupHtml(rollup: Rollup, ctx: CardContext): string {
   const put =
     aside === undefined || share === undefined || total.toCome.value === 0
       ? ''
-      : ` With ${escape(firm(share))} of what is still to be paid put by, ${money(aside)}, it comes to <strong>${money(all)}</strong>.`
+      : ` ${words`With ${escape(firm(share))} of what is still to be paid put by, ${money(aside)}, it comes to ${`<strong>${money(all)}</strong>`}.`}`
   const guessed =
     guesses === 0
       ? ''
-      : ` ${count(guesses, 'price')} in it ${guesses === 1 ? 'is a guess' : 'are guesses'}.`
-  return `<table class="ledger costs"><caption>In ${escape(currency)}</caption><thead><tr><th scope="col">Phase</th>${costHeads.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${rows.join('')}${row('All of it', total)}</tbody></table><p>What was sold counts against what was spent.${put}${guessed}</p>`
+      : ` ${counted(guesses, words`${guesses} price in it is a guess.`, words`${guesses} prices in it are guesses.`)}`
+  return `<table class="ledger costs"><caption>${words`In ${escape(currency)}`}</caption><thead><tr><th scope="col">${words`Phase`}</th>${costHeads.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${rows.join('')}${row(words`All of it`, total)}</tbody></table><p>${words`What was sold counts against what was spent.`}${put}${guessed}</p>`
 }

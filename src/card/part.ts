@@ -9,16 +9,17 @@ import type { PartStatus, PublishedPart } from '../ledger/published.ts'
 import type { CardContext } from './context.ts'
 import { sentenceHtml } from './firm.ts'
 import { attribute, escape, idOf } from './html.ts'
+import { words } from '../words/words.ts'
 
 export const partStatusWords: Readonly<Record<PartStatus, string>> = {
-  planned: 'planned',
-  ordered: 'ordered',
-  bought: 'bought, not fitted yet',
-  fitted: 'fitted',
-  owned: 'fitted, already owned',
-  spare: 'paid for, a spare',
-  out: 'taken out',
-  sold: 'taken out and sold',
+  planned: words`planned`,
+  ordered: words`ordered`,
+  bought: words`bought, not fitted yet`,
+  fitted: words`fitted`,
+  owned: words`fitted, already owned`,
+  spare: words`paid for, a spare`,
+  out: words`taken out`,
+  sold: words`taken out and sold`,
 }
 
 const square = '<path d="M1.5 1.5h9v9h-9z"/>'
@@ -39,7 +40,7 @@ const drawings: Readonly<Record<PartStatus, string>> = {
 
 export function partMarkHtml(status: PartStatus, spoken = true): string {
   const name = spoken
-    ? `role="img" aria-label="part, ${partStatusWords[status]}"`
+    ? `role="img" aria-label="${words`part, ${partStatusWords[status]}`}"`
     : 'aria-hidden="true"'
   return `<svg class="mark mark-part" viewBox="0 0 12 12" width="12" height="12" fill="none" stroke="currentColor" stroke-width="1.4" ${name}>${drawings[status]}</svg>`
 }
@@ -48,7 +49,9 @@ export function partMarkHtml(status: PartStatus, spoken = true): string {
 export const partRowId = ({ id }: PublishedPart): string => `Part-${idOf(id)}`
 
 export function partText({ what, size, used }: PublishedPart): string {
-  return [what, size, used ? 'used' : undefined].filter((text) => text !== undefined).join(', ')
+  return [what, size, used ? words`used` : undefined]
+    .filter((text) => text !== undefined)
+    .join(', ')
 }
 
 export function partHtml(part: PublishedPart, ctx: CardContext, linked: boolean): string {

@@ -17,6 +17,7 @@ import {
   type PictureFacts,
 } from '../photos/facts.ts'
 import { attribute, escape } from './html.ts'
+import { words } from '../words/words.ts'
 
 export interface PictureOptions {
   /** The site's base path, ending in `/`. */
@@ -34,14 +35,14 @@ const column = 680
 const tall = 760
 
 export function pictureHtml(facts: PictureFacts, options: PictureOptions): string {
-  const { base, words, title, first } = options
+  const { base, title, first } = options
   const url = (name: string): string => `${base}${picturesFolder}/${name}`
   const shown = Math.max(
     1,
     Math.min(facts.width, 800, Math.round((tall * facts.width) / facts.height)),
   )
   const rest = [
-    ` width="${shown}" height="${heightAt(facts, shown)}" alt="${escape(words)}"`,
+    ` width="${shown}" height="${heightAt(facts, shown)}" alt="${escape(options.words)}"`,
     attribute('title', title),
     first ? '' : ' loading="lazy" decoding="async"',
   ].join('')
@@ -62,8 +63,8 @@ export function pictureHtml(facts: PictureFacts, options: PictureOptions): strin
 }
 
 /** While writing: a picture whose file is at fault, which is told beside the page. Never published. */
-export const noPictureHtml = (words: string): string =>
-  `<em>[no picture yet: ${escape(words)}]</em>`
+export const noPictureHtml = (said: string): string =>
+  `<em>[${words`no picture yet: ${escape(said)}`}]</em>`
 
 function srcset(
   facts: PhotoFacts,
@@ -92,11 +93,15 @@ export function marksHtml(marks: readonly Mark[]): string {
 
 /** Where a mark stands, for who does not see it there. */
 export function markPlaceWords({ x, y }: Mark): string {
-  const across = x < 100 / 3 ? 'left' : x > 200 / 3 ? 'right' : 'middle'
-  const down = y < 100 / 3 ? 'upper' : y > 200 / 3 ? 'lower' : 'middle'
-  if (down !== 'middle') return `${down} ${across}`
-  return across === 'middle' ? 'middle' : `middle ${across}`
+  const third = (part: number): 0 | 1 | 2 => (part < 100 / 3 ? 0 : part > 200 / 3 ? 2 : 1)
+  return places[third(y)][third(x)]
 }
 
+const places = [
+  [words`upper left`, words`upper middle`, words`upper right`],
+  [words`middle left`, words`middle`, words`middle right`],
+  [words`lower left`, words`lower middle`, words`lower right`],
+] as const
+
 /** Over the two of a pair. */
-export const pairWords = { before: 'Before', after: 'After' } as const
+export const pairWords = { before: words`Before`, after: words`After` } as const

@@ -9,6 +9,7 @@ import { sentenceHtml } from './firm.ts'
 import { escape } from './html.ts'
 import { keyOf } from './shapes.ts'
 import { plotSvg, type PlotOptions } from './plot.ts'
+import { words } from '../words/words.ts'
 
 /** At most this many rows: enough to follow a curve. */
 const mostRows = 24
@@ -20,7 +21,7 @@ export function plotTableHtml(plot: Plot, options: PlotOptions): string {
     const drawn = converter(axis, unit)
     return (value: number | undefined) =>
       value === undefined || drawn(value) === undefined
-        ? 'gap'
+        ? words`gap`
         : escape(formatQuantity(value, unit, { figures: 3 }))
   }
   const xText = writer(plot.x)
@@ -40,7 +41,7 @@ export function plotTableHtml(plot: Plot, options: PlotOptions): string {
     return `<li>${sentenceHtml(mark.label)}: ${parts.join(', ')}</li>`
   })
   return [
-    '<details class="plot-data"><summary>The numbers of this drawing</summary><div class="plot-tables">',
+    `<details class="plot-data"><summary>${words`The numbers of this drawing`}</summary><div class="plot-tables">`,
     ...tables,
     marks.length === 0 ? '' : `<ul>${marks.join('')}</ul>`,
     '</div></details>',
@@ -56,6 +57,6 @@ function keyHtml(plot: Plot): string {
 export function plotHtml(plot: Plot, options: PlotOptions): string {
   const svg = plotSvg(plot, options)
   if (svg === '') return ''
-  const faint = options.builder === undefined ? '' : ' Faint: the builder’s.'
+  const faint = options.builder === undefined ? '' : ` ${words`Faint: the builder’s.`}`
   return `<figure class="drawing" data-plot="${options.id}">${svg}${keyHtml(plot)}<figcaption><b>${escape(plot.title)}.</b> ${sentenceHtml(plot.caption)}${faint}</figcaption></figure>${plotTableHtml(plot, options)}`
 }

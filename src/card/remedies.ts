@@ -13,34 +13,36 @@ import { sentenceHtml } from './firm.ts'
 import { escape } from './html.ts'
 import { distanceWords, edgeText, namesText, stepText, valueText } from './matters-words.ts'
 import { kindWords, labelOf, levelWords } from './words.ts'
+import { words } from '../words/words.ts'
+import { allOf } from '../words/lists.ts'
 
-const head = '<p class="card-part">What would pass</p>'
-const foot =
-  '<p class="basis">Found by working this card again with one choice changed. It speaks of this card’s checks only; local codes and licensed practice come first.</p>'
+const head = `<p class="card-part">${words`What would pass`}</p>`
+const foot = `<p class="basis">${words`Found by working this card again with one choice changed. It speaks of this card’s checks only; local codes and licensed practice come first.`}</p>`
 
 export function remediesHtml(block: PublishedBlock, remedies: Remedies, ctx: CardContext): string {
   const calculator = ctx.calculator(block.calculator)
   const { finding, missing, held, cannot, untried } = remedies
   if (missing.length > 0)
-    return `${head}<p>Nothing can be judged before this is known: ${escape(missing.join('; '))}.</p>`
-  if (finding === undefined) return `${head}<p>It passes as it is: there is nothing to change.</p>`
+    return `${head}<p>${words`Nothing can be judged before this is known: ${escape(missing.join('; '))}.`}</p>`
+  if (finding === undefined)
+    return `${head}<p>${words`It passes as it is: there is nothing to change.`}</p>`
   const title = checkTitle(finding.check, calculator)
   const items = remedies.remedies.map((one) => `<li>${remedyHtml(one, calculator, ctx)}</li>`)
   return [
     head,
-    `<p>${frameHtml(finding.level)} <b>${escape(title)}.</b> ${sentenceHtml(finding.text)} Limit: ${sentenceHtml(finding.threshold)}.</p>`,
+    `<p>${frameHtml(finding.level)} <b>${escape(title)}.</b> ${sentenceHtml(finding.text)} ${words`Limit: ${sentenceHtml(finding.threshold)}.`}</p>`,
     items.length > 0
-      ? `<p>Any one of these choices, changed alone, would make it pass:</p><ul class="remedies">${items.join('')}</ul>`
+      ? `<p>${words`Any one of these choices, changed alone, would make it pass:`}</p><ul class="remedies">${items.join('')}</ul>`
       : `<p>${noneWords(remedies)}</p>`,
     items.length === 0 || cannot.length === 0
       ? ''
-      : `<p>These cannot do it alone: ${escape(namesText(cannot.map(({ label }) => label)))}.</p>`,
+      : `<p>${words`These cannot do it alone: ${escape(namesText(cannot.map(({ label }) => label)))}.`}</p>`,
     held.length === 0
       ? ''
-      : `<p>Not offered, since no choice: ${escape(held.map((one) => heldWords(one, ctx)).join('; '))}.</p>`,
+      : `<p>${words`Not offered, since no choice: ${escape(held.map((one) => heldWords(one, ctx)).join('; '))}.`}</p>`,
     untried.length === 0
       ? ''
-      : `<p>Not tried, there are too many for one press: ${escape(namesText(untried.map(({ label }) => label)))}.</p>`,
+      : `<p>${words`Not tried, there are too many for one press: ${escape(namesText(untried.map(({ label }) => label)))}.`}</p>`,
     items.length > 0 ? foot : '',
   ].join('')
 }
@@ -51,13 +53,13 @@ const checkTitle = (check: string, calculator: Calculator | undefined): string =
 function noneWords({ cannot, held }: Remedies): string {
   if (cannot.length === 0)
     return held.length === 0
-      ? 'Nothing on this card is the builder’s choice: what it rests on has to change.'
-      : 'Nothing that is left to choose on this card can change it.'
-  return `No choice on this card, changed alone, was found to make it pass; tried: ${escape(namesText(cannot.map(({ label }) => label)))}.`
+      ? words`Nothing on this card is the builder’s choice: what it rests on has to change.`
+      : words`Nothing that is left to choose on this card can change it.`
+  return words`No choice on this card, changed alone, was found to make it pass; tried: ${escape(namesText(cannot.map(({ label }) => label)))}.`
 }
 
 function heldWords({ place, by }: Held, ctx: CardContext): string {
-  const why = by.calculator === null ? kindWords[by.kind] : 'worked out on another card'
+  const why = by.calculator === null ? kindWords[by.kind] : words`worked out on another card`
   return by.block === null || by.calculator !== null
     ? `${place.label} (${labelOf(by, ctx)}, ${why})`
     : `${place.label} (${why})`
@@ -77,17 +79,17 @@ function numberHtml(
   const { field, now } = place
   const distance =
     now === undefined ? '' : `, ${escape(distanceWords(place, now, band.nearest, ctx))}`
-  const further = beyond === undefined ? '' : `${stepText({ ...beyond, place }, ctx)} further on`
+  const further = beyond === undefined ? '' : stepText({ ...beyond, place }, ctx)
   return [
-    `<b>${escape(place.label)}</b>, ${now === undefined ? 'not given now' : `now ${escape(valueText(now, field, ctx))}`}:`,
+    `<b>${escape(place.label)}</b>, ${now === undefined ? words`not given now` : words`now ${escape(valueText(now, field, ctx))}`}:`,
     `<b>${escape(bandWords(place, band, ctx))}</b>${distance}.`,
     size === undefined
       ? ''
-      : `The first made size is ${escape(formatQuantity(size.value, size.unit, { exact: true }))}.`,
-    band.unusual ? 'That is outside its usual range.' : '',
+      : words`The first made size is ${escape(formatQuantity(size.value, size.unit, { exact: true }))}.`,
+    band.unusual ? words`That is outside its usual range.` : '',
     beyond === undefined
       ? ''
-      : `At ${escape(valueText(beyond.value, field, ctx))}, ${escape(further)}: ${levelWords[beyond.finding.level]}. ${sentenceHtml(beyond.finding.text)}`,
+      : words`At ${escape(valueText(beyond.value, field, ctx))}, ${escape(further)} further on: ${levelWords[beyond.finding.level]}. ${sentenceHtml(beyond.finding.text)}`,
     worseWords(worse, calculator),
   ]
     .filter((part) => part !== '')
@@ -102,24 +104,33 @@ function bandWords(
   const wire = field.of === 'wireArea'
   if (from !== undefined && to !== undefined) {
     const [low, high] = [edgeText(from, field, ctx), edgeText(to, field, ctx)]
-    return low === high ? low : `${low} to ${high}`
+    return low === high ? low : words`${low} to ${high}`
   }
-  if (from !== undefined) return `${edgeText(from, field, ctx)} or ${wire ? 'thicker' : 'more'}`
-  if (to !== undefined) return `${edgeText(to, field, ctx)} or ${wire ? 'thinner' : 'less'}`
-  return 'any value that the field allows'
+  if (from !== undefined) {
+    const edge = edgeText(from, field, ctx)
+    return wire ? words`${edge} or thicker` : words`${edge} or more`
+  }
+  if (to !== undefined) {
+    const edge = edgeText(to, field, ctx)
+    return wire ? words`${edge} or thinner` : words`${edge} or less`
+  }
+  return words`any value that the field allows`
 }
 
 function choiceHtml({ place, options }: ChoiceRemedy, calculator: Calculator | undefined): string {
-  const words = (key: string): string => place.field.options[key] ?? key
-  const now = place.now === undefined ? 'not given now' : `now ${words(place.now)}`
-  const listed = options.map(({ key, worse }) =>
-    [`<b>${escape(words(key))}</b>.`, worseWords(worse, calculator)].join(' ').trim(),
-  )
-  return `<b>${escape(place.label)}</b>, ${escape(now)}: ${listed.join(' Or ')}`
+  const named = (key: string): string => place.field.options[key] ?? key
+  const now = place.now === undefined ? words`not given now` : words`now ${named(place.now)}`
+  const listed = options.map(({ key, worse }, index) => {
+    const name = `<b>${escape(named(key))}</b>`
+    return [index === 0 ? `${name}.` : words`Or ${name}.`, worseWords(worse, calculator)]
+      .join(' ')
+      .trim()
+  })
+  return `<b>${escape(place.label)}</b>, ${escape(now)}: ${listed.join(' ')}`
 }
 
 function worseWords(worse: readonly string[], calculator: Calculator | undefined): string {
   if (worse.length === 0) return ''
-  const titles = worse.map((check) => `“${checkTitle(check, calculator)}”`).join(' and ')
-  return escape(`It makes ${titles} worse than now.`)
+  const titles = allOf(worse.map((check) => `“${checkTitle(check, calculator)}”`))
+  return escape(words`It makes ${titles} worse than now.`)
 }

@@ -28,7 +28,6 @@ import { taskBoxHtml, taskEndHtml, tasksOf } from './tasks.ts'
 import {
   capital,
   cannotTell,
-  count,
   dateWords,
   draftWords,
   isSum,
@@ -36,6 +35,8 @@ import {
   levelWords,
   verdictName,
 } from './words.ts'
+import { words } from '../words/words.ts'
+import { counted } from '../words/counted.ts'
 
 /** No block has this name: a dash is in no name. */
 export const sheetName = 'wall-sheet'
@@ -76,11 +77,13 @@ const tick =
 function headHtml(note: PublishedNote, ctx: CardContext): string {
   const day = note.changed ?? note.date
   const link = `<a href="${escape(ctx.href(`/notes/${note.slug}/`))}">${escape(note.title)}</a>`
+  const time = `<time datetime="${escape(day)}">${escape(dateWords(day))}</time>`
+  const edition = `<b>${editionOf(ctx.published, note.slug)}</b>`
   const draft = note.draft === true ? `<strong class="draft">${escape(draftWords)}</strong> ` : ''
   return [
-    `<p class="over">${draft}Wall sheet of ${link}, ${escape(ctx.published.site.vehicle)}</p>`,
-    `<h1>Wall sheet: ${escape(note.title)}</h1>`,
-    `<p class="sheet-edition"><time datetime="${escape(day)}">${escape(dateWords(day))}</time>, edition <b>${editionOf(ctx.published, note.slug)}</b>. A print with another edition is stale.</p>`,
+    `<p class="over">${draft}${words`Wall sheet of ${link}, ${escape(ctx.published.site.vehicle)}`}</p>`,
+    `<h1>${words`Wall sheet: ${escape(note.title)}`}</h1>`,
+    `<p class="sheet-edition">${words`${time}, edition ${edition}. A print with another edition is stale.`}</p>`,
   ].join('')
 }
 
@@ -113,7 +116,9 @@ function stepsHtml({ slug }: PublishedNote, ctx: CardContext): string {
   // In a ledger without steps the blocks still stand on the sheet.
   const lost = lookup.blocksOf(slug).filter(({ id }) => !inText.has(id))
   const rest = lost.length === 0 ? '' : `<tbody>${lost.map(({ id }) => rows(id)).join('')}</tbody>`
-  const heads = ['What', 'Figure', 'Measured'].map((head) => `<th scope="col">${head}</th>`)
+  const heads = [words`What`, words`Figure`, words`Measured`].map(
+    (head) => `<th scope="col">${head}</th>`,
+  )
   return `<table class="sheet-steps"><thead><tr>${heads.join('')}</tr></thead>${bodies.join('')}${rest}</table>`
 }
 
@@ -155,8 +160,8 @@ function numberRow(
   const note = told.note === slug ? undefined : ctx.note(told.note)
   const from = [
     block === undefined ? '' : escape(block.title),
-    note === undefined ? '' : `in ${escape(note.title)}`,
-    number === told ? '' : `was ${escape(textOf(told))}`,
+    note === undefined ? '' : words`in ${escape(note.title)}`,
+    number === told ? '' : words`was ${escape(textOf(told))}`,
   ].filter((text) => text !== '')
   const of = from.length === 0 ? '' : ` <span class="from">${from.join(', ')}</span>`
   // A sum is called by what it is worked from.
@@ -168,7 +173,7 @@ function numberRow(
   return [
     `<tr><th scope="row">${name}${of}</th>`,
     `<td>${valueHtml(number, ctx)}</td>`,
-    `<td>${tightened ? `${tick}marked` : ''}</td></tr>`,
+    `<td>${tightened ? tick + words`marked` : ''}</td></tr>`,
   ].join('')
 }
 
@@ -176,14 +181,15 @@ const gravest = ['stop', 'unknown', 'watch', 'pass'] as const
 
 function blockRow(block: PublishedBlock, ctx: CardContext): string {
   const href = escape(`${ctx.href(`/notes/${block.note}/`)}#${block.name}`)
+  const guesses = guessesOf(block, ctx).length
   const said = [
     verdictName(block) === 'accepted'
-      ? `<b>Accepted because:</b> ${sentenceHtml(block.accepted ?? '')}`
+      ? `<b>${words`Accepted because:`}</b> ${sentenceHtml(block.accepted ?? '')}`
       : '',
-    block.verdict === 'unknown' ? `“${capital(cannotTell)}” counts as not passed.` : '',
+    block.verdict === 'unknown' ? words`“Cannot tell” counts as not passed.` : '',
     worstHtml(block, ctx),
     verdictName(block) === 'provisional'
-      ? `Rests on ${count(guessesOf(block, ctx).length, 'guess', 'guesses')}.`
+      ? counted(guesses, words`Rests on ${guesses} guess.`, words`Rests on ${guesses} guesses.`)
       : '',
   ].filter((text) => text !== '')
   return `<tr class="checked"><td colspan="3">${verdictHtml(block)} <a href="${href}">${escape(block.title)}</a>. ${said.join(' ')}</td></tr>`
@@ -195,28 +201,30 @@ function worstHtml({ findings, calculator }: PublishedBlock, ctx: CardContext): 
   const worst = findings.filter((finding) => finding.level === level)
   const [first] = worst
   if (first === undefined) return ''
-  if (level === 'pass') return `${count(worst.length, 'check')} passed.`
+  const many = worst.length
+  if (level === 'pass')
+    return counted(many, words`${many} check passed.`, words`${many} checks passed.`)
   const title = ({ check }: PublishedFinding): string =>
     escape(ctx.calculator(calculator)?.checks[check]?.title ?? check)
   const others = worst.slice(1).map(title)
   const more =
     level === undefined || others.length === 0
       ? ''
-      : ` Also ${levelWords[level]}: ${others.join(', ')}.`
-  return `<b>${title(first)}.</b> ${sentenceHtml(first.text)} Limit: ${sentenceHtml(first.threshold)}.${more}`
+      : ` ${words`Also ${levelWords[level]}: ${others.join(', ')}.`}`
+  return `<b>${title(first)}.</b> ${sentenceHtml(first.text)} ${words`Limit: ${sentenceHtml(first.threshold)}.`}${more}`
 }
 
 function tasksHtml({ slug }: PublishedNote, ctx: CardContext): string {
   const items = tasksOf(slug, ctx).map((task) => {
-    const words = task.pieces.map((piece) => {
+    const pieces = task.pieces.map((piece) => {
       if (typeof piece === 'string') return sentenceHtml(piece)
       const number = inForce(piece.number, ctx)
       return number === undefined ? cannotTell : dataHtml(number)
     })
-    return `<li>${taskBoxHtml(task, false)}${words.join('')}${taskEndHtml(task, ctx)}</li>`
+    return `<li>${taskBoxHtml(task, false)}${pieces.join('')}${taskEndHtml(task, ctx)}</li>`
   })
   return items.length === 0 ? '' : `<ul class="task-list">${items.join('')}</ul>`
 }
 
-const lines = ['Done by', 'On', 'Checked by', 'On']
+const lines = [words`Done by`, words`On`, words`Checked by`, words`On`]
 const signHtml = `<ul class="sheet-sign">${lines.map((line) => `<li>${line}</li>`).join('')}</ul>`

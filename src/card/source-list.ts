@@ -13,6 +13,7 @@ import { sentenceHtml } from './firm.ts'
 import { escape } from './html.ts'
 import { numberHtml } from './number.ts'
 import { dateWords, labelOf } from './words.ts'
+import { words } from '../words/words.ts'
 
 interface Gave {
   readonly source: PublishedSource
@@ -45,8 +46,8 @@ const noteLink = (slug: string, ctx: CardContext): string =>
 
 export function sourceTableHtml(ctx: CardContext): string {
   const rows = sourcesOf(ctx).map((gave) => rowHtml(gave, ctx))
-  if (rows.length === 0) return '<p>No figure of these notes names a source yet.</p>'
-  return `<table class="ledger sources-read"><thead><tr><th scope="col">Source</th><th scope="col">Read</th><th scope="col">What it says</th></tr></thead><tbody>${rows.join('')}</tbody></table>`
+  if (rows.length === 0) return `<p>${words`No figure of these notes names a source yet.`}</p>`
+  return `<table class="ledger sources-read"><thead><tr><th scope="col">${words`Source`}</th><th scope="col">${words`Read`}</th><th scope="col">${words`What it says`}</th></tr></thead><tbody>${rows.join('')}</tbody></table>`
 }
 
 function rowHtml({ source, numbers, quotes }: Gave, ctx: CardContext): string {
@@ -58,12 +59,12 @@ function rowHtml({ source, numbers, quotes }: Gave, ctx: CardContext): string {
   })
   const quoted = quotes.map(
     ({ text, note }) =>
-      `<li>“${sentenceHtml(text)}”, mentioned in ${noteLink(note, ctx)}, nothing rests on it</li>`,
+      `<li>${words`“${sentenceHtml(text)}”, mentioned in ${noteLink(note, ctx)}, nothing rests on it`}</li>`,
   )
   return [
     `<tr><th scope="row">${name}${edition === undefined ? '' : `, ${escape(edition)}`}</th>`,
-    `<td data-label="Read">${read === undefined ? 'no day given' : dateWords(read)}</td>`,
-    `<td data-label="What it says"><ul class="story-list">${[...values, ...quoted].join('')}</ul></td></tr>`,
+    `<td data-label="${words`Read`}">${read === undefined ? words`no day given` : dateWords(read)}</td>`,
+    `<td data-label="${words`What it says`}"><ul class="story-list">${[...values, ...quoted].join('')}</ul></td></tr>`,
   ].join('')
 }
 
@@ -88,8 +89,10 @@ function placesHtml(links: readonly PublishedLink[], ctx: CardContext): string {
   return [...new Set(links.map(({ note }) => note))]
     .map((slug) => {
       const note = ctx.note(slug)
-      const date = note === undefined ? '' : ` on ${dateWords(note.changed ?? note.date)}`
-      return `linked from ${noteLink(slug, ctx)}${date}`
+      const link = noteLink(slug, ctx)
+      return note === undefined
+        ? words`linked from ${link}`
+        : words`linked from ${link} on ${dateWords(note.changed ?? note.date)}`
     })
     .join(', ')
 }

@@ -11,6 +11,7 @@ import { markHtml } from './mark.ts'
 import { isTableResult, nameOf, storyId } from './number.ts'
 import { originHtml, placeHref, storyLink, valueHtml } from './origin.ts'
 import { howWords, isSum, labelOf } from './words.ts'
+import { words } from '../words/words.ts'
 
 function howHtml(number: PublishedNumber): string {
   return `${markHtml(number, { spoken: false })}${howWords(number)}`
@@ -18,7 +19,7 @@ function howHtml(number: PublishedNumber): string {
 
 /** All rows are of one file, which the caption names. */
 function placeText({ line }: PublishedNumber | PublishedBlock): string {
-  return `line\u00a0${line}`
+  return words`line\u00a0${line}`
 }
 
 function rowHtml(number: PublishedNumber, ctx: CardContext): string {
@@ -28,11 +29,11 @@ function rowHtml(number: PublishedNumber, ctx: CardContext): string {
   return [
     `<tr id="${storyId(number.id)}"><th scope="row">${place === undefined ? label : `<a href="${escape(place)}">${label}</a>`}`,
     `${isSum(number) ? '' : `<code>${escape(number.name)}</code>`}</th>`,
-    `<td data-label="Value">${valueHtml(number, ctx)}</td>`,
-    `<td data-label="How">${howHtml(number)}</td>`,
-    `<td data-label="Where from">${originHtml(number, ctx)}</td>`,
-    `<td data-label="Rests on">${rests}</td>`,
-    `<td data-label="Place">${placeText(number)}</td></tr>`,
+    `<td data-label="${words`Value`}">${valueHtml(number, ctx)}</td>`,
+    `<td data-label="${words`How`}">${howHtml(number)}</td>`,
+    `<td data-label="${words`Where from`}">${originHtml(number, ctx)}</td>`,
+    `<td data-label="${words`Rests on`}">${rests}</td>`,
+    `<td data-label="${words`Place`}">${placeText(number)}</td></tr>`,
   ].join('')
 }
 
@@ -49,7 +50,7 @@ function gatheredHtml(numbers: readonly PublishedNumber[], ctx: CardContext): st
   const rows = [...groups.values()].flatMap(([first, ...more]) => {
     if (first === undefined) return []
     const items = [first, ...more].map((number) => itemHtml(number, ctx)).join('')
-    return `<tr><td colspan="2"><ul class="story-list">${items}</ul></td><td data-label="How">${howHtml(first)}</td><td data-label="Where from" colspan="3">${originHtml(first, ctx)}</td></tr>`
+    return `<tr><td colspan="2"><ul class="story-list">${items}</ul></td><td data-label="${words`How`}">${howHtml(first)}</td><td data-label="${words`Where from`}" colspan="3">${originHtml(first, ctx)}</td></tr>`
   })
   return rows.join('')
 }
@@ -84,20 +85,26 @@ function blockBody(id: string, numbers: readonly PublishedNumber[], ctx: CardCon
 export function storiesHtml(numbers: readonly PublishedNumber[], ctx: CardContext): string {
   const [first] = numbers
   if (first === undefined) return ''
+  const file = `<code>${escape(first.file)}</code>`
   const groups = Map.groupBy(numbers.toSorted(byPlace), ({ block }) => block ?? '')
   const own = (groups.get('') ?? []).map((number) => rowHtml(number, ctx)).join('')
   const blocks = [...groups].flatMap(([id, members]) =>
     id === '' ? [] : [blockBody(id, members, ctx)],
   )
-  const heads = ['Number', 'Value', 'How', 'Where from', 'Rests on', 'Place']
+  const heads = [
+    words`Number`,
+    words`Value`,
+    words`How`,
+    words`Where from`,
+    words`Rests on`,
+    words`Place`,
+  ]
   return [
-    '<table class="stories"><caption>Every number of this note, and where it comes from. Places are lines of <code>',
-    escape(first.file),
-    '</code>.</caption>',
+    `<table class="stories"><caption>${words`Every number of this note, and where it comes from. Places are lines of ${file}.`}</caption>`,
     `<thead><tr>${heads.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead>`,
     own === ''
       ? ''
-      : `<tbody><tr class="group"><th colspan="6" scope="rowgroup">In the text</th></tr>${own}</tbody>`,
+      : `<tbody><tr class="group"><th colspan="6" scope="rowgroup">${words`In the text`}</th></tr>${own}</tbody>`,
     ...blocks,
     '</table>',
   ].join('')

@@ -6,7 +6,9 @@
 import type { Given, PublishedBlock, PublishedNumber } from '../ledger/published.ts'
 import type { CardContext } from './context.ts'
 import { lookupOf } from './lookup.ts'
-import { count, verdictName, verdictWords, type VerdictName } from './words.ts'
+import { verdictName, verdictWords, type VerdictName } from './words.ts'
+import { words } from '../words/words.ts'
+import { counted } from '../words/counted.ts'
 
 /** Ids of the numbers that calculators filled in. */
 function defaultIds(blocks: readonly PublishedBlock[]): ReadonlySet<string> {
@@ -44,13 +46,18 @@ export function guessesIn(slug: string, ctx: CardContext): Guesses {
 
 /** `3 open guesses`; '' when there are none. */
 export function openWords({ open }: Guesses): string {
-  return open.length === 0 ? '' : count(open.length, 'open guess', 'open guesses')
+  const many = open.length
+  return many === 0 ? '' : counted(many, words`${many} open guess`, words`${many} open guesses`)
 }
 
 /** `31 inputs left at usual values`; '' when there are none. */
 export function usualWords({ usual }: Guesses): string {
   if (usual === 0) return ''
-  return usual === 1 ? '1 input left at its usual value' : `${usual} inputs left at usual values`
+  return counted(
+    usual,
+    words`${usual} input left at its usual value`,
+    words`${usual} inputs left at usual values`,
+  )
 }
 
 const worstFirst: readonly VerdictName[] = [
@@ -76,8 +83,8 @@ export function tallyHtml(
       : [`<span class="verdict verdict-${name}">${many} ${verdictWords[name]}</span>`]
   })
   const guesses = options.guesses === false ? { open: [], usual: 0 } : guessesIn(slug, ctx)
-  const words = [openWords(guesses), usualWords(guesses)]
+  const counts = [openWords(guesses), usualWords(guesses)]
     .filter((text) => text !== '')
     .map((text) => `<span>${text}</span>`)
-  return `<div class="tally">${[...frames, ...words].join(' ')}</div>`
+  return `<div class="tally">${[...frames, ...counts].join(' ')}</div>`
 }

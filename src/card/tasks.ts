@@ -9,16 +9,19 @@ import { sentenceHtml } from './firm.ts'
 import { escape } from './html.ts'
 import { lookupOf } from './lookup.ts'
 import { nameOf, numberHtml } from './number.ts'
-import { count, dateWords } from './words.ts'
+import { dateWords } from './words.ts'
+import { words } from '../words/words.ts'
+import { counted } from '../words/counted.ts'
+import { allOf } from '../words/lists.ts'
 
 /** A note's tasks, in its order. */
 export const tasksOf = (slug: string, ctx: CardContext): readonly PublishedTask[] =>
   lookupOf(ctx.published).tasksOf(slug)
 
 const stateWords: Readonly<Record<PublishedTask['state'], string>> = {
-  open: 'to do',
-  done: 'done',
-  carried: 'carried on in another note',
+  open: words`to do`,
+  done: words`done`,
+  carried: words`carried on in another note`,
 }
 
 const ticked = '<path d="m3 6 2.4 2.6L9.4 3"/>'
@@ -31,9 +34,9 @@ const inside: Readonly<Record<PublishedTask['state'], string>> = {
 
 /** `anchor`: this is where the task stands, and what a link to it leads to. */
 export function taskBoxHtml({ id, state, question }: PublishedTask, anchor: boolean): string {
-  const words = question && state === 'open' ? 'open question' : stateWords[state]
+  const name = question && state === 'open' ? words`open question` : stateWords[state]
   const place = anchor ? ` id="${nameOf(id)}"` : ''
-  return `<svg class="mark mark-task"${place} viewBox="0 0 12 12" width="12" height="12" fill="none" stroke="currentColor" stroke-width="1.4" role="img" aria-label="${words}"><path d="M.8.8h10.4v10.4H.8z"/>${inside[state]}</svg> `
+  return `<svg class="mark mark-task"${place} viewBox="0 0 12 12" width="12" height="12" fill="none" stroke="currentColor" stroke-width="1.4" role="img" aria-label="${name}"><path d="M.8.8h10.4v10.4H.8z"/>${inside[state]}</svg> `
 }
 
 function noteLink(slug: string, ctx: CardContext): string {
@@ -44,10 +47,13 @@ function noteLink(slug: string, ctx: CardContext): string {
 /** ` (closed 20 June 2026 in The first drive)`; '' where no other note closed it. */
 export function taskEndHtml(task: PublishedTask, ctx: CardContext): string {
   if (task.in === undefined) return ''
-  const words = task.state === 'carried' ? 'carried on' : 'closed'
-  const date = ctx.note(task.in)?.date
-  const when = date === undefined ? '' : ` ${dateWords(date)}`
-  return `<span class="closed"> (${words}${when} in ${noteLink(task.in, ctx)})</span>`
+  const note = noteLink(task.in, ctx)
+  const date = dateWords(ctx.note(task.in)?.date ?? '')
+  const end =
+    task.state === 'carried'
+      ? words`carried on ${date} in ${note}`
+      : words`closed ${date} in ${note}`
+  return `<span class="closed"> (${end})</span>`
 }
 
 function pieceHtml(piece: Piece, ctx: CardContext): string {
@@ -70,14 +76,26 @@ function openOf(ctx: CardContext): readonly PublishedTask[] {
 
 /** `3 tasks and 2 questions are open.` */
 export function openCountHtml(ctx: CardContext): string {
-  const open = openOf(ctx)
+  return `<p>${openCountWords(openOf(ctx))}</p>`
+}
+
+function openCountWords(open: readonly PublishedTask[]): string {
   const questions = open.filter(({ question }) => question).length
-  const parts = [
-    open.length === questions ? '' : count(open.length - questions, 'task'),
-    questions === 0 ? '' : count(questions, 'question'),
-  ].filter((text) => text !== '')
-  if (parts.length === 0) return '<p>Nothing is open in these notes.</p>'
-  return `<p>${parts.join(' and ')} ${open.length === 1 ? 'is' : 'are'} open.</p>`
+  const tasks = open.length - questions
+  if (open.length === 0) return words`Nothing is open in these notes.`
+  if (questions === 0)
+    return counted(tasks, words`${tasks} task is open.`, words`${tasks} tasks are open.`)
+  if (tasks === 0)
+    return counted(
+      questions,
+      words`${questions} question is open.`,
+      words`${questions} questions are open.`,
+    )
+  const both = [
+    counted(tasks, words`${tasks} task`, words`${tasks} tasks`),
+    counted(questions, words`${questions} question`, words`${questions} questions`),
+  ]
+  return words`${allOf(both)} are open.`
 }
 
 const first = 5
@@ -92,7 +110,7 @@ export function openSummaryHtml(ctx: CardContext): string {
       (task) =>
         `<li>${taskBoxHtml(task, false)}${taskHtml(task, ctx)} (${placeLink(task, ctx)})</li>`,
     )
-  const all = `<p><a href="${escape(ctx.href('/open/'))}">${open.length > first ? `All ${open.length} of them, by phase` : 'By phase, with what is done'}</a></p>`
+  const all = `<p><a href="${escape(ctx.href('/open/'))}">${open.length > first ? words`All ${open.length} of them, by phase` : words`By phase, with what is done`}</a></p>`
   return `${openCountHtml(ctx)}<ul class="task-list">${items.join('')}</ul>${all}`
 }
 
@@ -109,14 +127,14 @@ export function openTablesHtml(ctx: CardContext): string {
     .toSorted(([a], [b]) => known.indexOf(a) - known.indexOf(b))
     .map(([phase, tasks]) => {
       const rows = tasks.map((task) => rowHtml(task, ctx)).join('')
-      return `<section class="phase" aria-labelledby="Open-${phase}"><h2 id="Open-${phase}">${escape(phaseWords(phase))}</h2><table class="ledger tasks"><thead><tr><th scope="col">To do</th><th scope="col">Written in</th><th scope="col" class="on-paper">Done on</th><th scope="col" class="on-paper">By</th></tr></thead><tbody>${rows}</tbody></table></section>`
+      return `<section class="phase" aria-labelledby="Open-${phase}"><h2 id="Open-${phase}">${escape(phaseWords(phase))}</h2><table class="ledger tasks"><thead><tr><th scope="col">${words`To do`}</th><th scope="col">${words`Written in`}</th><th scope="col" class="on-paper">${words`Done on`}</th><th scope="col" class="on-paper">${words`By`}</th></tr></thead><tbody>${rows}</tbody></table></section>`
     })
     .join('')
 }
 
 function rowHtml(task: PublishedTask, ctx: CardContext): string {
-  const from = task.from === undefined ? '' : `, opened in ${noteLink(task.from, ctx)}`
-  return `<tr><td data-label="To do">${taskBoxHtml(task, false)}${taskHtml(task, ctx)}</td><td data-label="Written in">${placeLink(task, ctx)}${from}</td><td class="on-paper"></td><td class="on-paper"></td></tr>`
+  const from = task.from === undefined ? '' : `, ${words`opened in ${noteLink(task.from, ctx)}`}`
+  return `<tr><td data-label="${words`To do`}">${taskBoxHtml(task, false)}${taskHtml(task, ctx)}</td><td data-label="${words`Written in`}">${placeLink(task, ctx)}${from}</td><td class="on-paper"></td><td class="on-paper"></td></tr>`
 }
 
 /** What is done, the latest first; '' where nothing is. */
@@ -131,7 +149,7 @@ export function doneListHtml(ctx: CardContext): string {
     .toSorted((a, b) => (dayOf(a) < dayOf(b) ? 1 : dayOf(a) > dayOf(b) ? -1 : 0))
     .map(
       (task) =>
-        `<li>${taskBoxHtml(task, false)}${taskHtml(task, ctx)}, in ${placeLink(task, ctx)}${taskEndHtml(task, ctx)}</li>`,
+        `<li>${taskBoxHtml(task, false)}${taskHtml(task, ctx)}, ${words`in ${placeLink(task, ctx)}`}${taskEndHtml(task, ctx)}</li>`,
     )
   return items.length === 0 ? '' : `<ul class="task-list">${items.join('')}</ul>`
 }

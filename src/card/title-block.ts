@@ -9,10 +9,11 @@ import { escape } from './html.ts'
 import { lookupOf } from './lookup.ts'
 import { guessesIn, openWords, tallyHtml, usualWords } from './tally.ts'
 import { dateWords, statusWords } from './words.ts'
+import { words } from '../words/words.ts'
 
 export function stripText(note: PublishedNote, ctx: CardContext): string {
   const date = dateWords(note.changed ?? note.date)
-  return `${ctx.published.site.vehicle}. ${note.title}. ${date}, edition ${editionOf(ctx.published, note.slug)}.`
+  return words`${ctx.published.site.vehicle}. ${note.title}. ${date}, edition ${editionOf(ctx.published, note.slug)}.`
 }
 
 export function titleBlockHtml(note: PublishedNote, phase: string, ctx: CardContext): string {
@@ -25,16 +26,18 @@ export function titleBlockHtml(note: PublishedNote, phase: string, ctx: CardCont
     usualWords(guesses),
   ].filter((text) => text !== '')
   const checks =
-    lookup.blocksOf(note.slug).length === 0 ? 'none' : tallyHtml(note.slug, ctx, { guesses: false })
+    lookup.blocksOf(note.slug).length === 0
+      ? words`none`
+      : tallyHtml(note.slug, ctx, { guesses: false })
   const fields: readonly (readonly [string, string])[] = [
-    ['Vehicle', escape(published.site.vehicle)],
-    ['Phase', escape(phase)],
-    ['Note', escape(note.title)],
-    ['Date', note.changed ?? note.date],
-    ['Status', statusWords[note.status]],
-    ['Edition', editionOf(published, note.slug)],
-    ['Numbers', numbers.join(', ')],
-    ['Checks', checks],
+    [words`Vehicle`, escape(published.site.vehicle)],
+    [words`Phase`, escape(phase)],
+    [words`Note`, escape(note.title)],
+    [words`Date`, note.changed ?? note.date],
+    [words`Status`, statusWords[note.status]],
+    [words`Edition`, editionOf(published, note.slug)],
+    [words`Numbers`, numbers.join(', ')],
+    [words`Checks`, checks],
   ]
   const html = fields.map(([name, value]) => `<div><dt>${name}</dt><dd>${value}</dd></div>`)
   return `<dl class="title-block">${html.join('')}</dl>`

@@ -6,6 +6,7 @@
 import type { Calculator, Example, ListField } from '../../calculators/define.ts'
 import { asTyped, mayBeLeftOut, type SingleField } from '../ledger/input.ts'
 import { attributeText, stringText } from './take/mdx-text.ts'
+import { words } from '../words/words.ts'
 
 type Row = Readonly<Record<string, string>>
 
@@ -38,7 +39,7 @@ const nameOf = (id: string): string =>
 function neededText(field: SingleField): string | undefined {
   if (mayBeLeftOut(field)) return undefined
   if (field.type === 'number') return asTyped(field.usual[0], field)
-  return field.type === 'choice' ? Object.keys(field.options)[0] : 'a name'
+  return field.type === 'choice' ? Object.keys(field.options)[0] : words`a name`
 }
 
 function neededRows(field: ListField): readonly Row[] {

@@ -12,22 +12,24 @@ import type {
   Status,
 } from '../ledger/published.ts'
 import type { CardContext } from './context.ts'
+import { words } from '../words/words.ts'
+import { language } from '#words'
 
-export const cannotTell = 'cannot tell'
+export const cannotTell = words`cannot tell`
 
 export const kindWords: Readonly<Record<Kind, string>> = {
-  reading: 'measured',
-  rated: 'from a sheet',
-  assumed: 'a guess',
-  chosen: 'chosen',
-  worked: 'worked out',
+  reading: words`measured`,
+  rated: words`from a sheet`,
+  assumed: words`a guess`,
+  chosen: words`chosen`,
+  worked: words`worked out`,
 }
 
 const workedFrom: Readonly<Record<Firmness, string>> = {
-  reading: 'worked out from measurements',
-  rated: 'worked out, as firm as a sheet',
-  chosen: 'worked out from choices',
-  assumed: 'worked out, rests on a guess',
+  reading: words`worked out from measurements`,
+  rated: words`worked out, as firm as a sheet`,
+  chosen: words`worked out from choices`,
+  assumed: words`worked out, rests on a guess`,
 }
 
 /** `measured`, `worked out, rests on a guess`. */
@@ -36,9 +38,9 @@ export function howWords(number: Pick<PublishedNumber, 'kind' | 'firmness'>): st
 }
 
 export const levelWords: Readonly<Record<Level, string>> = {
-  pass: 'pass',
-  watch: 'watch',
-  stop: 'stop',
+  pass: words`pass`,
+  watch: words`watch`,
+  stop: words`stop`,
   unknown: cannotTell,
 }
 
@@ -54,29 +56,58 @@ export function verdictName(block: Judged): VerdictName {
 
 export const verdictWords: Readonly<Record<VerdictName, string>> = {
   ...levelWords,
-  provisional: 'pass, provisional',
-  accepted: 'STOP, accepted by the builder',
+  provisional: words`pass, provisional`,
+  accepted: words`STOP, accepted by the builder`,
 }
 
 export const statusWords: Readonly<Record<Status, string>> = {
-  planned: 'planned',
-  doing: 'under way',
-  done: 'done',
-  redone: 'done again',
-  abandoned: 'given up',
+  planned: words`planned`,
+  doing: words`under way`,
+  done: words`done`,
+  redone: words`done again`,
+  abandoned: words`given up`,
 }
 
-/** While writing; nothing of a draft is in a finished site. */
-export const draftWords = 'Draft, not published.'
+/** The same where nothing stands before it. */
+export const statusHeads: Readonly<Record<Status, string>> = {
+  planned: words`Planned`,
+  doing: words`Under way`,
+  done: words`Done`,
+  redone: words`Done again`,
+  abandoned: words`Given up`,
+}
 
-const months =
-  'January February March April May June July August September October November December'.split(' ')
+/** Of hazards, as they are printed. */
+export const signalWords = {
+  DANGER: words`DANGER`,
+  WARNING: words`WARNING`,
+  CAUTION: words`CAUTION`,
+  NOTICE: words`NOTICE`,
+} as const
+
+/** While writing; nothing of a draft is in a finished site. */
+export const draftWords = words`Draft, not published.`
+
+const months = [
+  words`January`,
+  words`February`,
+  words`March`,
+  words`April`,
+  words`May`,
+  words`June`,
+  words`July`,
+  words`August`,
+  words`September`,
+  words`October`,
+  words`November`,
+  words`December`,
+]
 
 /** `2026-03-14` -> `14 March 2026`; any other text as it is. */
 export function dateWords(date: string): string {
   const [, year, month, day] = /^(\d{4})-(\d\d)-(\d\d)$/.exec(date) ?? []
   const name = months[Number(month) - 1]
-  return year === undefined || name === undefined ? date : `${Number(day)} ${name} ${year}`
+  return year === undefined || name === undefined ? date : words`${Number(day)} ${name} ${year}`
 }
 
 /** `pumpDraw` -> `pump draw`; an abbreviation keeps its capitals. */
@@ -99,19 +130,19 @@ export function isSum(number: PublishedNumber): boolean {
 }
 
 const figuresOfParts: Readonly<Record<string, string>> = {
-  quantity: 'how many',
-  price: 'price of one',
-  cost: 'price of all',
-  mass: 'mass of one',
-  totalMass: 'mass of all',
-  x: 'behind the front axle',
-  z: 'height',
-  load: 'current of one',
-  totalLoad: 'current of all',
-  power: 'power of one',
-  totalPower: 'power of all',
-  duty: 'on for',
-  surge: 'start multiple',
+  quantity: words`how many`,
+  price: words`price of one`,
+  cost: words`price of all`,
+  mass: words`mass of one`,
+  totalMass: words`mass of all`,
+  x: words`behind the front axle`,
+  z: words`height`,
+  load: words`current of one`,
+  totalLoad: words`current of all`,
+  power: words`power of one`,
+  totalPower: words`power of all`,
+  duty: words`on for`,
+  surge: words`start multiple`,
 }
 
 const figureWords = (figure: string): string => figuresOfParts[figure] ?? nameWords(figure)
@@ -133,7 +164,7 @@ export function labelOf(number: PublishedNumber, ctx: CardContext): string {
     return `${name}, ${lower(field.fields[column]?.label ?? column)}`
   }
   if (field.type === 'table') {
-    const name = rowName(block.outputs[key], field.columns, index) ?? `row ${index + 1}`
+    const name = rowName(block.outputs[key], field.columns, index) ?? words`row ${index + 1}`
     return `${field.label}, ${name}, ${lower(field.columns[column]?.label ?? column)}`
   }
   return field.label
@@ -150,17 +181,14 @@ export function rowName(
   return typeof name === 'string' && name !== '' ? name : undefined
 }
 
-/** A label within a sentence; an abbreviation keeps its capitals. */
+/** A label within a sentence, which English writes without its capital; an abbreviation keeps them. */
 export function lower(label: string): string {
-  return /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label
+  return /^en\b/.test(language) && /^\p{Lu}\p{Ll}/u.test(label)
+    ? label.charAt(0).toLowerCase() + label.slice(1)
+    : label
 }
 
 /** With a capital, for the start of a sentence. */
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1)
-}
-
-/** `1 guess`, `3 guesses`. */
-export function count(many: number, one: string, more = `${one}s`): string {
-  return many === 1 ? `1 ${one}` : `${many} ${more}`
 }

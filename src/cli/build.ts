@@ -6,7 +6,7 @@ import { buildSite } from '../site/build.ts'
 import { readOptions } from './options.ts'
 import { run } from './run.ts'
 
-await run(async (root, words) => {
-  const { content, out } = readOptions(words, root)
+await run(async (root, args) => {
+  const { content, out } = readOptions(args, root)
   return (await buildSite({ root, content, out, say: (line) => console.log(line) })) ? 0 : 1
 })

@@ -1,11 +1,13 @@
 /** `npm run check`: every problem of every note; exit code 1 when one of them is an error. */
 import { relative } from 'node:path'
-import { count } from '../card/index.ts'
 import { hasErrors, loadLedger, type Ledger } from '../ledger/load.ts'
 import { byPlace } from '../ledger/order.ts'
 import { readOptions } from './options.ts'
-import { printProblem, summary } from './print.ts'
+import { printProblem } from './print.ts'
 import { run } from './run.ts'
+import { words } from '../words/words.ts'
+import { counted } from '../words/counted.ts'
+import { summary } from '../ledger/severity.ts'
 
 /** As it is published, and what is wrong with the drafts besides. */
 async function checked(content: string): Promise<Ledger> {
@@ -17,17 +19,20 @@ async function checked(content: string): Promise<Ledger> {
   return { ...ledger, problems: [...ledger.problems, ...more].sort(byPlace) }
 }
 
-await run(async (root, words) => {
-  const { content, format } = readOptions(words, root)
+await run(async (root, args) => {
+  const { content, format } = readOptions(args, root)
   const { problems, published, drafts } = await checked(content)
   if (format === 'json') console.log(JSON.stringify({ problems }, null, 2))
   else {
     const folder = relative(process.cwd(), content).replaceAll('\\', '/')
-    const leftOut = drafts.length === 0 ? '' : ` (${count(drafts.length, 'draft')} left out)`
     for (const problem of problems) console.log(printProblem(problem, folder))
-    console.log(
-      `${published.notes.length} notes, ${published.numbers.length} numbers, ${published.blocks.length} blocks${leftOut}: ${summary(problems)}`,
+    const [notes, numbers, blocks] = [published.notes, published.numbers, published.blocks].map(
+      ({ length }) => length,
     )
+    const there = words`${notes ?? 0} notes, ${numbers ?? 0} numbers, ${blocks ?? 0} blocks`
+    const { length } = drafts
+    const left = counted(length, words`${length} draft left out`, words`${length} drafts left out`)
+    console.log(`${length === 0 ? there : `${there} (${left})`}: ${summary(problems)}`)
   }
   return hasErrors(problems) ? 1 : 0
 })

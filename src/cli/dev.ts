@@ -3,9 +3,10 @@ import { dev } from 'astro'
 import { siteConfig } from '../site/config.ts'
 import { readOptions } from './options.ts'
 import { run } from './run.ts'
+import { words } from '../words/words.ts'
 
-await run(async (root, words) => {
-  const { content, port } = readOptions(words, root)
+await run(async (root, args) => {
+  const { content, port } = readOptions(args, root)
   const config = await siteConfig({
     content,
     drafts: true,
@@ -20,7 +21,7 @@ await run(async (root, words) => {
     server: { port, host: 'localhost' },
   })
   console.log(
-    `writing mode at http://localhost:${server.address.port}${config.base ?? '/'} (stop with Ctrl+C)`,
+    words`writing mode at ${`http://localhost:${server.address.port}${config.base ?? '/'}`} (stop with Ctrl+C)`,
   )
   return 0
 })

@@ -13,11 +13,12 @@ import { placesIn } from '../mdx/place.ts'
 import { skeleton, type NoteThere } from '../writing/skeleton.ts'
 import { UsageError } from './options.ts'
 import { run } from './run.ts'
+import { words } from '../words/words.ts'
 
 const usage = 'npm run new -- "Title" [--date YYYY-MM-DD] [--content DIR]'
 
-await run(async (root, words) => {
-  const { title, date, content } = readWords(words)
+await run(async (root, args) => {
+  const { title, date, content } = readWords(args)
   const folder = resolve(root, content)
   const shown = (path: string): string => relative(process.cwd(), path).replaceAll('\\', '/')
   const made = skeleton(title, date ?? today(new Date()), await notesIn(folder))
@@ -28,22 +29,24 @@ await run(async (root, words) => {
     await writeFile(path, made.text, { flag: 'wx' })
   } catch (error) {
     if (!isCode(error, 'EEXIST')) throw error
-    throw new UsageError(`${shown(path)} is there already, and stays as it is`)
+    throw new UsageError(words`${shown(path)} is there already, and stays as it is`)
   }
-  console.log(`${shown(path)}: phase ${made.phase}, a draft until you take out \`draft: true\``)
+  console.log(
+    words`${shown(path)}: phase ${made.phase}, a draft until you take out \`draft: true\``,
+  )
   return 0
 })
 
-function readWords(words: readonly string[]): { title: string; date?: string; content: string } {
+function readWords(args: readonly string[]): { title: string; date?: string; content: string } {
   let read
   try {
     read = parseArgs({
-      args: [...words],
+      args: [...args],
       options: { date: { type: 'string' }, content: { type: 'string', default: 'content' } },
       allowPositionals: true,
     })
   } catch {
-    throw new UsageError(`cannot make sense of \`${words.join(' ')}\`; allowed: ${usage}`)
+    throw new UsageError(words`cannot make sense of \`${args.join(' ')}\`; allowed: ${usage}`)
   }
   const { date, content } = read.values
   if (date !== undefined && !isCalendarDate(date))
@@ -58,7 +61,9 @@ function today(now: Date): string {
   const two = (number: number): string => String(number).padStart(2, '0')
   const day = `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
   if (now.getFullYear() < 2020)
-    throw new UsageError(`the clock of this machine says ${day}: give the day, --date YYYY-MM-DD`)
+    throw new UsageError(
+      words`the clock of this machine says ${day}: give the day, --date YYYY-MM-DD`,
+    )
   return day
 }
 
@@ -68,7 +73,7 @@ async function notesIn(folder: string): Promise<NoteThere[]> {
     names = await readdir(folder)
   } catch {
     throw new UsageError(
-      `there is no folder ${folder}: name the one with your site.yaml, --content DIR`,
+      words`there is no folder ${folder}: name the one with your site.yaml, --content DIR`,
     )
   }
   if (!names.includes('notes')) return []

@@ -3,6 +3,7 @@
  */
 import { resolve } from 'node:path'
 import { parseArgs } from 'node:util'
+import { words } from '../words/words.ts'
 
 export interface Options {
   /** Absolute: the builder's notes. */
@@ -16,11 +17,11 @@ export interface Options {
 
 export class UsageError extends Error {}
 
-export function readOptions(words: readonly string[], root: string): Options {
+export function readOptions(args: readonly string[], root: string): Options {
   let values: { content?: string; out?: string; format?: string; port?: string }
   try {
     values = parseArgs({
-      args: [...words],
+      args: [...args],
       options: {
         content: { type: 'string' },
         out: { type: 'string' },
@@ -30,13 +31,13 @@ export function readOptions(words: readonly string[], root: string): Options {
     }).values
   } catch {
     throw new UsageError(
-      `cannot make sense of \`${words.join(' ')}\`; allowed: --content DIR, --out DIR, --format text|json, --port N`,
+      words`cannot make sense of \`${args.join(' ')}\`; allowed: ${'--content DIR, --out DIR, --format text|json, --port N'}`,
     )
   }
   const { content = 'content', out = 'dist', format = 'text', port = '4321' } = values
   if (format !== 'text' && format !== 'json')
-    throw new UsageError(`--format is text or json, not \`${format}\``)
+    throw new UsageError(words`--format is text or json, not \`${format}\``)
   if (!/^\d{2,5}$/.test(port) || Number(port) > 65535)
-    throw new UsageError(`--port is a number up to 65535, not \`${port}\``)
+    throw new UsageError(words`--port is a number up to 65535, not \`${port}\``)
   return { content: resolve(root, content), out: resolve(root, out), format, port: Number(port) }
 }

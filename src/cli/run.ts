@@ -3,7 +3,7 @@ import { resolve } from 'node:path'
 import { UsageError } from './options.ts'
 
 export async function run(
-  command: (root: string, words: readonly string[]) => Promise<number>,
+  command: (root: string, args: readonly string[]) => Promise<number>,
 ): Promise<void> {
   process.env.ASTRO_TELEMETRY_DISABLED = '1'
   try {

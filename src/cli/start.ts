@@ -4,9 +4,10 @@ import { buildSite } from '../site/build.ts'
 import { siteConfig } from '../site/config.ts'
 import { readOptions } from './options.ts'
 import { run } from './run.ts'
+import { words } from '../words/words.ts'
 
-await run(async (root, words) => {
-  const { content, out, port } = readOptions(words, root)
+await run(async (root, args) => {
+  const { content, out, port } = readOptions(args, root)
   if (!(await buildSite({ root, content, out, say: (line) => console.log(line) }))) return 1
   const config = await siteConfig({ content, outDir: out })
   const server = await preview({
@@ -17,7 +18,7 @@ await run(async (root, words) => {
     server: { port, host: 'localhost' },
   })
   console.log(
-    `the site is at http://localhost:${server.port}${config.base ?? '/'} (stop with Ctrl+C)`,
+    words`the site is at ${`http://localhost:${server.port}${config.base ?? '/'}`} (stop with Ctrl+C)`,
   )
   await server.closed()
   return 0

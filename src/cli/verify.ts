@@ -4,17 +4,23 @@ import { picturesLeft } from '../photos/left.ts'
 import { verifySite } from '../site/verify.ts'
 import { readOptions } from './options.ts'
 import { run } from './run.ts'
+import { words } from '../words/words.ts'
+import { counted } from '../words/counted.ts'
 
-await run(async (root, words) => {
-  const { out } = readOptions(words, root)
+await run(async (root, args) => {
+  const { out } = readOptions(args, root)
   const left = (await picturesLeft(out)).map((one) => ({ ...one, line: 1 }))
   const wrong = [...(await verifySite(out)), ...left]
   for (const { file, line, text } of wrong)
     console.log(`${relative(process.cwd(), out) || '.'}/${file}:${line} ${text}`)
   console.log(
     wrong.length === 0
-      ? 'verified: everything shown is what its numbers give'
-      : `${wrong.length} difference${wrong.length === 1 ? '' : 's'}`,
+      ? words`verified: everything shown is what its numbers give`
+      : counted(
+          wrong.length,
+          words`${wrong.length} difference`,
+          words`${wrong.length} differences`,
+        ),
   )
   return wrong.length === 0 ? 0 : 1
 })

@@ -8,6 +8,8 @@ import type { At } from './note-source.ts'
 import type { Problem } from './problems.ts'
 import type { Published, PublishedBlock } from './published.ts'
 import { problemAt, type Said } from './report.ts'
+import { words } from '../words/words.ts'
+import { counted } from '../words/counted.ts'
 
 /** One place where a note names a cell. */
 export interface CellUse extends At {
@@ -38,16 +40,23 @@ function missing(block: PublishedBlock, { table, row, field }: CellUse): Said | 
   const rows = rowsIn(block, table)
   if (rows === undefined) return undefined
   if (row < rows)
-    return { rule: 'not-given', text: `\`${full}[${row}]\` was not given \`${field}\`` }
+    return { rule: 'not-given', text: words`\`${full}[${row}]\` was not given \`${field}\`` }
   if (rows > 0)
     return {
       rule: 'no-such-row',
-      text: `\`${full}\` has ${rows === 1 ? '1 row, 0' : `${rows} rows, 0 to ${rows - 1}`}`,
-      hint: `rows are counted from 0: \`${full}[${rows - 1}].${field}\` is in the last`,
+      text: counted(
+        rows,
+        words`\`${full}\` has ${rows} row, ${rows - 1}`,
+        words`\`${full}\` has ${rows} rows, 0 to ${rows - 1}`,
+      ),
+      hint: words`rows are counted from 0: \`${full}[${rows - 1}].${field}\` is in the last`,
     }
   return {
     rule: 'no-such-row',
-    text: `\`${full}\` has no rows${block.verdict === 'unknown' ? `: \`${block.name}\` cannot tell` : ''}`,
+    text:
+      block.verdict === 'unknown'
+        ? words`\`${full}\` has no rows: \`${block.name}\` cannot tell`
+        : words`\`${full}\` has no rows`,
   }
 }
 

@@ -11,6 +11,7 @@ import type { At, NoteSource } from './note-source.ts'
 import type { Problem } from './problems.ts'
 import { anyNode, isNode, keyText, nodesOf, placeOf, type AnyNode } from './read/estree.ts'
 import { problemAt } from './report.ts'
+import { words } from '../words/words.ts'
 
 export interface Draft {
   readonly slug: string
@@ -67,9 +68,9 @@ function restsOnDraft(at: At, file: string, draft: Draft, name: string | undefin
     rule: 'rests-on-draft',
     text:
       name === undefined || number === undefined
-        ? `this takes something from \`${draft.file}\`, which is a draft`
-        : `\`${name}\` stands in \`${draft.file}\`, which is a draft: what is published cannot rest on it`,
-    hint: 'publish the draft as well (take out `draft: true`), or make this note a draft too',
+        ? words`this takes something from \`${draft.file}\`, which is a draft`
+        : words`\`${name}\` stands in \`${draft.file}\`, which is a draft: what is published cannot rest on it`,
+    hint: words`publish the draft as well (take out \`draft: true\`), or make this note a draft too`,
     also: [{ file: draft.file, line, column }],
   })
 }
@@ -86,8 +87,8 @@ function inLink(
   return [
     problemAt(file, position?.start ?? { line: 1, column: 1 }, {
       rule: 'link-to-draft',
-      text: `a link to \`${draft.file}\`, which is a draft: readers would find nothing there`,
-      hint: 'publish the draft as well (take out `draft: true`), or leave the words without the link',
+      text: words`a link to \`${draft.file}\`, which is a draft: readers would find nothing there`,
+      hint: words`publish the draft as well (take out \`draft: true\`), or leave the words without the link`,
       also: [{ file: draft.file, line: 1, column: 1 }],
     }),
   ]

@@ -18,6 +18,7 @@ import type { Of } from '../quantity/types.ts'
 import { formatQuantity, fromSI, parseQuantity, toSI } from '../quantity/index.ts'
 import { mayBeLeftOut, readField, readRows, slipWords, type SingleField } from './input.ts'
 import { say } from './say.ts'
+import { words } from '../words/words.ts'
 
 export interface ExampleRow {
   /** Id of the output: `flow`, or `legs.0.drop` for a cell of a table. */
@@ -168,12 +169,13 @@ function rowOf(
   const at = found(calculator, outputs, path)
   if (at === undefined) throw new Error(`${where}: no output \`${path}\``)
   const { field, value } = at
-  const base = { output: path, label: field.label, printed: text }
+  const untold = text === 'cannot tell'
+  const base = { output: path, label: field.label, printed: untold ? words`cannot tell` : text }
   if (field.type === 'text' || typeof value !== 'number') {
     const same = (typeof value === 'string' ? value : 'cannot tell') === text
     return {
       ...base,
-      computed: typeof value === 'string' ? value : 'cannot tell',
+      computed: typeof value === 'string' ? value : words`cannot tell`,
       difference: same ? 0 : Infinity,
       allowed: 0,
       within: same,

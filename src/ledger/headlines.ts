@@ -6,6 +6,7 @@ import type { NoteSource } from './note-source.ts'
 import type { Problem } from './problems.ts'
 import type { Published } from './published.ts'
 import { didYouMean, problemAt } from './report.ts'
+import { words } from '../words/words.ts'
 
 export function headlineProblems(
   notes: readonly NoteSource[],
@@ -24,7 +25,7 @@ export function headlineProblems(
         { line: Math.max(1, line), column: 1 },
         {
           rule: 'unknown-name',
-          text: `\`headline\`: this note has no number called \`${headline.trim()}\``,
+          text: words`\`headline\`: this note has no number called \`${headline.trim()}\``,
           hint: didYouMean(headline.trim(), known),
         },
       ),

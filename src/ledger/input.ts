@@ -7,6 +7,8 @@ import type { ParsedQuantity, Slip } from '../quantity/types.ts'
 import { defined } from './defined.ts'
 import { readNumber } from './range.ts'
 import { didYouMean } from './report.ts'
+import { words } from '../words/words.ts'
+import { counted } from '../words/counted.ts'
 
 export type SingleField = NumberField | ChoiceField | TextField
 
@@ -39,7 +41,7 @@ export function readChoice(field: ChoiceField, text: string): Entry | Slip {
   return {
     ok: false,
     rule: 'unknown-choice',
-    text: `“${field.label}” cannot be \`${text}\``,
+    text: words`“${field.label}” cannot be \`${text}\``,
     allowed: keys.join(', '),
     ...defined({ hint: didYouMean(wanted, keys) }),
   }
@@ -53,8 +55,8 @@ export function readText(field: TextField, text: string): Entry | Slip {
     : {
         ok: false,
         rule: 'no-name',
-        text: `“${field.label}” is empty: \`${text}\` was read`,
-        allowed: 'any words',
+        text: words`“${field.label}” is empty: \`${text}\` was read`,
+        allowed: words`any words`,
         hint: field.help,
       }
 }
@@ -88,8 +90,12 @@ export function readRows(
     return {
       ok: false,
       rule: 'list-length',
-      text: `“${field.label}” has ${rows.length} rows`,
-      allowed: `${least} to ${most} rows, one for each ${field.row}`,
+      text: counted(
+        rows.length,
+        words`“${field.label}” has ${rows.length} row`,
+        words`“${field.label}” has ${rows.length} rows`,
+      ),
+      allowed: words`${least} to ${most} rows, one for each ${field.row}`,
     }
   const made: Record<string, Entry>[] = []
   for (const [index, row] of rows.entries()) {
@@ -109,6 +115,6 @@ export function readRows(
 
 /** A slip as one line. */
 export const slipWords = ({ text, allowed, hint }: Slip): string =>
-  [text, allowed === undefined ? undefined : `allowed: ${allowed}`, hint]
+  [text, allowed === undefined ? undefined : words`allowed: ${allowed}`, hint]
     .filter((part) => part !== undefined)
     .join('; ')

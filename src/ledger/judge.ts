@@ -5,6 +5,7 @@
 import type { Calculator, Finding, Level } from '../../calculators/define.ts'
 import type { Firmness, PublishedBlock, PublishedFinding } from './published.ts'
 import type { Problem } from './problems.ts'
+import { words } from '../words/words.ts'
 
 const worstFirst: readonly Level[] = ['stop', 'unknown', 'watch', 'pass']
 const weakestFirst: readonly Firmness[] = ['assumed', 'chosen', 'rated', 'reading']
@@ -47,7 +48,7 @@ export function acceptProblems(block: PublishedBlock, calculator: Calculator): P
       {
         rule: 'stop-nobody-may-accept',
         level: 'error',
-        text: `\`${block.name}\` is a stop that no reason covers: ${forbidden.map(({ text }) => text).join(' ')}`,
+        text: words`\`${block.name}\` is a stop that no reason covers: ${forbidden.map(({ text }) => text).join(' ')}`,
         ...at,
       },
     ]
@@ -56,8 +57,8 @@ export function acceptProblems(block: PublishedBlock, calculator: Calculator): P
       {
         rule: 'stop',
         level: 'error',
-        text: `\`${block.name}\` is a stop: ${said}`,
-        hint: 'change what it rests on, or publish it with your reason: `accept="…"`',
+        text: words`\`${block.name}\` is a stop: ${said}`,
+        hint: words`change what it rests on, or publish it with your reason: \`accept="…"\``,
         ...at,
       },
     ]
@@ -66,8 +67,8 @@ export function acceptProblems(block: PublishedBlock, calculator: Calculator): P
       {
         rule: 'nothing-to-accept',
         level: 'warning',
-        text: `\`${block.name}\` accepts a stop, and there is none`,
-        hint: 'take the `accept` out, so that a later stop is seen',
+        text: words`\`${block.name}\` accepts a stop, and there is none`,
+        hint: words`take the \`accept\` out, so that a later stop is seen`,
         ...at,
       },
     ]

@@ -9,6 +9,7 @@ import type { LinkSource, NoteSource } from './note-source.ts'
 import type { Problem } from './problems.ts'
 import type { Published, PublishedLink } from './published.ts'
 import { didYouMean, problemAt, type Said } from './report.ts'
+import { words } from '../words/words.ts'
 
 export interface Site {
   /** File names of all notes, drafts too. */
@@ -82,7 +83,7 @@ function faultOf(note: NoteSource, { url }: LinkSource, known: Known): Said | un
   if (url === '')
     return {
       rule: 'dead-link',
-      text: 'a link without an address',
+      text: words`a link without an address`,
       hint: '`[words](./other-note.mdx)`',
     }
   if (isOutside(url)) return schemeFault(url)
@@ -97,7 +98,7 @@ function schemeFault(url: string): Said | undefined {
   if (scheme === undefined || schemes.includes(scheme)) return undefined
   return {
     rule: 'dead-link',
-    text: `a link to \`${url}\`: a page cannot lead there`,
+    text: words`a link to \`${url}\`: a page cannot lead there`,
     allowed: schemes.join(', '),
   }
 }
@@ -122,11 +123,11 @@ function noteFault(path: string, hash: string | undefined, known: Known): Said |
   const now = renamed.get(path.replace(/^\.\//, '').replace(/\.mdx$/, ''))
   return {
     rule: 'unknown-note',
-    text: `a link to \`${path}\`: there is no such note`,
+    text: words`a link to \`${path}\`: there is no such note`,
     hint:
       now === undefined
         ? didYouMean(path.replace(/^\.\//, ''), site.names, './')
-        : `it has another name now: \`./${now}.mdx\``,
+        : words`it has another name now: \`./${now}.mdx\``,
   }
 }
 
@@ -134,16 +135,16 @@ function noteFault(path: string, hash: string | undefined, known: Known): Said |
 function placeFault(slug: string, hash: string, known: Known, here = false): Said | undefined {
   const places = known.places.get(slug)
   if (places === undefined || hash === '' || places.has(numberName(hash))) return undefined
-  const where = here ? 'this note' : `the note \`${slug}\``
+  const where = here ? words`this note` : words`the note \`${slug}\``
   const all = [...places]
   const near = all.find((one) => one.toLowerCase() === hash.toLowerCase()) ?? nearestName(hash, all)
   return {
     rule: 'unknown-place',
-    text: `a link to \`#${hash}\`: ${where} has no heading, number or block there`,
+    text: words`a link to \`#${hash}\`: ${where} has no heading, number or block there`,
     hint:
       near === undefined
-        ? 'a heading is addressed in small letters with dashes: `#what-i-did`; a number by its name'
-        : `did you mean \`#${near}\`?`,
+        ? words`a heading is addressed in small letters with dashes: \`#what-i-did\`; a number by its name`
+        : words`did you mean \`#${near}\`?`,
   }
 }
 
@@ -161,15 +162,15 @@ function pageFault(path: string, { site, places }: Known): Said | undefined {
   if (family !== undefined && name !== '' && !family.includes(name))
     return {
       rule: 'dead-link',
-      text: `a link to \`${path}\`: the site has no such page`,
+      text: words`a link to \`${path}\`: the site has no such page`,
       hint: didYouMean(name, family, `/${head}/`),
     }
   const whole = more.length > 0 || path.endsWith('/')
   if (whole || !(family === undefined ? fixedPages : [head]).includes(head)) return undefined
   return {
     rule: 'dead-link',
-    text: `a link to \`${path}\`: addresses of pages end in a stroke`,
-    hint: `write \`${path}/\``,
+    text: words`a link to \`${path}\`: addresses of pages end in a stroke`,
+    hint: words`write \`${path}/\``,
   }
 }
 
@@ -178,11 +179,11 @@ function fileFault(path: string, { site }: Known): Said {
   const note = site.names.find((one) => one === `${name.replace(/^notes\//, '')}.mdx`)
   return {
     rule: 'dead-link',
-    text: `a link to \`${path}\`: nothing is put on the site there`,
+    text: words`a link to \`${path}\`: nothing is put on the site there`,
     hint:
       note === undefined
-        ? 'a note is `./its-name.mdx`, a page of the site begins with a stroke, such as `/numbers/`'
-        : `write \`./${note}\``,
+        ? words`a note is \`./its-name.mdx\`, a page of the site begins with a stroke, such as \`/numbers/\``
+        : words`write \`./${note}\``,
   }
 }
 
@@ -198,14 +199,14 @@ function renameProblems(notes: readonly NoteSource[]): Problem[] {
       if (owner === undefined) return []
       const said =
         owner === note && before === undefined
-          ? { rule: 'was-itself', text: `\`was: ${was}\` is what the note is called now` }
+          ? { rule: 'was-itself', text: words`\`was: ${was}\` is what the note is called now` }
           : {
               rule: 'was-taken',
               text:
                 slugs.get(was) === undefined
-                  ? `\`was: ${was}\` is said by two notes: its address can lead to one only`
-                  : `\`was: ${was}\`: there is a note of that name, and its address is its own`,
-              hint: 'take it out of this note',
+                  ? words`\`was: ${was}\` is said by two notes: its address can lead to one only`
+                  : words`\`was: ${was}\`: there is a note of that name, and its address is its own`,
+              hint: words`take it out of this note`,
               also: [{ file: owner.file, line: wasLine(owner), column: 1 }],
             }
       return [problemAt(note.file, { line: wasLine(note), column: 1 }, said)]

@@ -30,6 +30,7 @@ import { showProblems } from './shows.ts'
 import { readMeta, readSite, type SiteRead, type SiteSettings } from './site-file.ts'
 import { withWhereabouts } from './whereabouts.ts'
 import { work } from './work.ts'
+import { words } from '../words/words.ts'
 
 export type Registry = Readonly<Record<string, () => Promise<Calculator>>>
 
@@ -104,7 +105,7 @@ export async function loadLedger(
       own.push({
         rule: 'bad-file-name',
         level: 'error',
-        text: `\`${name}\` becomes an address: small letters, digits and dashes only`,
+        text: words`\`${name}\` becomes an address: small letters, digits and dashes only`,
         hint: `\`${slug
           .toLowerCase()
           .replace(/[^a-z0-9]+/g, '-')
@@ -158,8 +159,8 @@ export async function loadLedger(
     problems.push({
       rule: 'only-drafts',
       level: 'warning',
-      text: 'every note is a draft: there is nothing to publish yet',
-      hint: 'take out `draft: true` where a note is ready',
+      text: words`every note is a draft: there is nothing to publish yet`,
+      hint: words`take out \`draft: true\` where a note is ready`,
       file: 'notes',
       line: 1,
       column: 1,
@@ -228,8 +229,8 @@ async function loadSite(content: string, problems: Problem[]): Promise<SiteRead>
     problems.push({
       rule: 'no-settings',
       level: 'error',
-      text: `the content folder has no \`${file}\``,
-      hint: 'write one with at least `title: …` and `vehicle: …`',
+      text: words`the content folder has no \`${file}\``,
+      hint: words`write one with at least \`title: …\` and \`vehicle: …\``,
       file,
       line: 1,
       column: 1,
@@ -260,8 +261,8 @@ async function noteFiles(content: string, problems: Problem[]): Promise<string[]
     problems.push({
       rule: 'not-a-note',
       level: 'warning',
-      text: `\`${name}\` is not read: a note is a file that ends in \`.mdx\``,
-      hint: `rename it to \`${name.replace(/\.[^.]+$/, '')}.mdx\``,
+      text: words`\`${name}\` is not read: a note is a file that ends in \`.mdx\``,
+      hint: words`rename it to \`${name.replace(/\.[^.]+$/, '')}.mdx\``,
       file: `notes/${name}`,
       line: 1,
       column: 1,
@@ -271,8 +272,8 @@ async function noteFiles(content: string, problems: Problem[]): Promise<string[]
     problems.push({
       rule: 'no-notes',
       level: 'error',
-      text: 'the content folder has no notes',
-      hint: 'put the first one into `notes/`, for example `notes/donor.mdx`',
+      text: words`the content folder has no notes`,
+      hint: words`put the first one into \`notes/\`, for example \`notes/donor.mdx\``,
       file: 'notes',
       line: 1,
       column: 1,

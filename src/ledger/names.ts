@@ -3,6 +3,8 @@
  *
  * A name is used in `{…}`, so it must be a JavaScript identifier; it also becomes an HTML id.
  */
+import { words } from '../words/words.ts'
+
 const identifier = /^[\p{ID_Start}$_][\p{ID_Continue}$]*$/u
 
 const reservedWords = new Set(
@@ -27,20 +29,20 @@ export const noteOwnNames: ReadonlySet<string> = new Set([
 
 export function readName(text: string): { name: string } | { why: string; hint?: string } {
   const name = text.normalize('NFKC').trim()
-  if (name === '') return { why: 'an id must not be empty' }
+  if (name === '') return { why: words`an id must not be empty` }
   if (reservedWords.has(name) || name === 'default')
     return {
-      why: `\`${name}\` is a reserved word of the language behind the braces`,
+      why: words`\`${name}\` is a reserved word of the language behind the braces`,
       hint: `${name}Value`,
     }
   if (name === 'parts')
-    return { why: '`parts` already means the parts of all notes', hint: 'partsValue' }
+    return { why: words`\`parts\` already means the parts of all notes`, hint: 'partsValue' }
   if (noteOwnNames.has(name))
-    return { why: `\`${name}\` already means something in every note`, hint: `${name}Value` }
+    return { why: words`\`${name}\` already means something in every note`, hint: `${name}Value` }
   if (identifier.test(name)) return { name }
-  const words = name.split(/[^\p{ID_Continue}$]+/u).filter((word) => word !== '')
-  const first = words.findIndex((word) => !/^\d/.test(word))
-  const turned = first < 0 ? words : [...words.slice(first), ...words.slice(0, first)]
+  const parts = name.split(/[^\p{ID_Continue}$]+/u).filter((word) => word !== '')
+  const first = parts.findIndex((word) => !/^\d/.test(word))
+  const turned = first < 0 ? parts : [...parts.slice(first), ...parts.slice(0, first)]
   const hint = turned
     .map(
       (word, index) =>
@@ -48,7 +50,7 @@ export function readName(text: string): { name: string } | { why: string; hint?:
     )
     .join('')
   const why = /^\d/.test(name)
-    ? `\`${name}\` begins with a digit; in \`{${name}}\` it would be read as a number`
-    : `\`${name}\` would be read as a sum in \`{${name}}\`; a name is letters and digits without spaces or dashes`
+    ? words`\`${name}\` begins with a digit; in \`{${name}}\` it would be read as a number`
+    : words`\`${name}\` would be read as a sum in \`{${name}}\`; a name is letters and digits without spaces or dashes`
   return identifier.test(hint) ? { why, hint } : { why }
 }

@@ -11,6 +11,7 @@ import { givenIds } from './given.ts'
 import { asTyped, readChoice } from './input.ts'
 import type { Given, Published, PublishedBlock, PublishedNumber } from './published.ts'
 import { work } from './work.ts'
+import { words } from '../words/words.ts'
 
 /**
  * `note/block.field` or `note/name` -> what was typed: a text, or the rows of a list. An empty text
@@ -59,7 +60,7 @@ export const isDeclared = ({ typed, block }: PublishedNumber): boolean =>
   typed !== undefined && block === null
 
 const yours = (kind: 'chosen' | 'assumed') =>
-  ({ kind, firmness: kind, because: 'your figure' }) as const
+  ({ kind, firmness: kind, because: words`your figure` }) as const
 
 /** The block with what was typed into its fields; `numbers` gets and loses what it was given. */
 export function overrideBlock(

@@ -10,6 +10,8 @@ import { currencyOf } from './money.ts'
 import type { Problem } from './problems.ts'
 import type { Published, PublishedNumber, PublishedPart } from './published.ts'
 import { problemAt, type Said } from './report.ts'
+import { words } from '../words/words.ts'
+import { oneOf } from '../words/lists.ts'
 
 const kinds: Readonly<Record<string, Of>> = {
   mass: 'mass',
@@ -46,7 +48,7 @@ function faultOf(part: PublishedPart, figure: string, number: PublishedNumber): 
   const { vector, flavour, value } = number
   if (figure === 'price' || figure === 'cost') {
     if (currencyOf(vector) === undefined)
-      return wrong(part, figure, number, 'a sum of money', '`$89`, `€ 89`, `89 CAD`')
+      return wrong(part, figure, number, words`a sum of money`, '`$89`, `€ 89`, `89 CAD`')
     return (value ?? 0) >= 0 ? undefined : negative(part, figure, number)
   }
   if (figure === 'quantity') return (value ?? 0) > 0 ? undefined : negative(part, figure, number)
@@ -54,13 +56,7 @@ function faultOf(part: PublishedPart, figure: string, number: PublishedNumber): 
   if (of === undefined) return undefined
   const due = dimensions[of]
   if (!sameVector(due.vector, vector) || due.flavour !== flavour)
-    return wrong(
-      part,
-      figure,
-      number,
-      due.words,
-      [...new Set(due.units)].join(' or ') || 'a number',
-    )
+    return wrong(part, figure, number, due.words, oneOf([...new Set(due.units)]) || words`a number`)
   const below = figure !== 'x' && figure !== 'z' && (value ?? 0) < 0
   return below ? negative(part, figure, number) : undefined
 }
@@ -75,13 +71,15 @@ function wrong(
   const times = figures.includes('quantity') && /^(?:cost|total)/.test(figure)
   return {
     rule: 'wrong-dimension',
-    text: `\`${name}.${figure}\` is \`${shown}\`${times ? ', for as many as there are' : ''}; ${due} is due`,
+    text: times
+      ? words`\`${name}.${figure}\` is \`${shown}\`, for as many as there are; ${due} is due`
+      : words`\`${name}.${figure}\` is \`${shown}\`; ${due} is due`,
     allowed,
   }
 }
 
 const negative = ({ name }: PublishedPart, figure: string, { shown }: PublishedNumber): Said => ({
   rule: 'below-nothing',
-  text: `\`${name}.${figure}\` is \`${shown}\`, which is not more than nothing`,
-  hint: 'what was sold has `status="sold"` and the price it fetched',
+  text: words`\`${name}.${figure}\` is \`${shown}\`, which is not more than nothing`,
+  hint: words`what was sold has \`status="sold"\` and the price it fetched`,
 })

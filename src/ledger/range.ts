@@ -5,6 +5,7 @@
 import type { NumberField } from '../../calculators/define.ts'
 import { formatQuantity, fromSI, parseQuantity, toSI } from '../quantity/index.ts'
 import type { ParsedQuantity, Slip } from '../quantity/types.ts'
+import { words } from '../words/words.ts'
 
 export type ReadNumber =
   { readonly ok: true; readonly quantity: ParsedQuantity; readonly unusual?: string } | Slip
@@ -20,7 +21,7 @@ export function readNumber(field: NumberField, text: string): ReadNumber {
 }
 
 const unitsOf = ({ units: [metric, us] }: NumberField): string =>
-  metric === us ? `a value in ${metric}` : `a value in ${metric} or ${us}`
+  metric === us ? words`a value in ${metric}` : words`a value in ${metric} or ${us}`
 
 /** A bound as printed, in the unit the value was typed in when that is one of the field's. */
 function bound(field: NumberField, limit: number, unit: string): string {
@@ -46,13 +47,15 @@ export function rangeSlip(
   if (here >= least - slack && here <= most + slack) return undefined
   const unit = spoken(field, typed?.unit)
   const read = typed?.typed ?? formatQuantity(value, unit, { figures: 4 })
-  const side = here < least ? 'below' : 'above'
   const hint = typed === undefined ? undefined : likelyUnit(field, typed)
   return {
     ok: false,
     rule: 'out-of-range',
-    text: `\`${read}\` is ${side} what “${field.label}” can be`,
-    allowed: `${bound(field, least, unit)} to ${bound(field, most, unit)}`,
+    text:
+      here < least
+        ? words`\`${read}\` is below what “${field.label}” can be`
+        : words`\`${read}\` is above what “${field.label}” can be`,
+    allowed: words`${bound(field, least, unit)} to ${bound(field, most, unit)}`,
     ...(hint === undefined ? {} : { hint }),
   }
 }
@@ -68,7 +71,7 @@ export function unusualRemark(
   const slack = 1e-9 * Math.max(Math.abs(least), Math.abs(most))
   if (here >= least - slack && here <= most + slack) return undefined
   const unit = spoken(field, typedUnit)
-  return `unusual for “${field.label}”: it is mostly ${bound(field, least, unit)} to ${bound(field, most, unit)}`
+  return words`unusual for “${field.label}”: it is mostly ${bound(field, least, unit)} to ${bound(field, most, unit)}`
 }
 
 /** The number as typed, in another unit of the field in which it would be usual. */
@@ -84,7 +87,7 @@ function likelyUnit(field: NumberField, typed: ParsedQuantity): string | undefin
     if (factor === 1 && unit === typed.unit) continue
     const value = fromSI(toSI(number * factor, unit), field.units[0])
     if (value >= least && value <= most)
-      return `did you mean ${formatQuantity(toSI(number * factor, unit), unit, { exact: true })}?`
+      return words`did you mean ${formatQuantity(toSI(number * factor, unit), unit, { exact: true })}?`
   }
   return undefined
 }

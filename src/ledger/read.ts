@@ -32,6 +32,7 @@ import { readShow } from './read/show.ts'
 import { readSum } from './read/sums.ts'
 import { readTask } from './read/tasks.ts'
 import { readNominal, readQuoted } from './read/words.ts'
+import { words } from '../words/words.ts'
 
 export { headingText } from './read/headings.ts'
 export { isPhotoElement } from './read/kit.ts'
@@ -113,7 +114,7 @@ function readExpression(
   linked: boolean,
 ): void {
   const expression = onlyExpression(node.data?.estree)
-  if (expression === undefined || sortNames(ctx, expression, 'expression') !== 'ledger') return
+  if (expression === undefined || sortNames(ctx, expression, words`expression`) !== 'ledger') return
   const sum = readSum(ctx, expression)
   if (sum !== undefined)
     ctx.uses.push({ type: 'sum', sum, text: node.value.trim(), linked, ...startOf(node) })

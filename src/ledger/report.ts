@@ -5,6 +5,7 @@
 import { nearestName } from '../quantity/nearest.ts'
 import { defined } from './defined.ts'
 import type { Place, Problem } from './problems.ts'
+import { words } from '../words/words.ts'
 
 export interface Said {
   readonly rule: string
@@ -31,5 +32,5 @@ export function didYouMean(
   before = '',
 ): string | undefined {
   const near = nearestName(read, known)
-  return near === undefined ? undefined : `did you mean \`${before}${near}\`?`
+  return near === undefined ? undefined : words`did you mean \`${before}${near}\`?`
 }

@@ -4,6 +4,7 @@
  * comes back works to the same values, results and verdicts, digit by digit.
  */
 import { blankNumber } from './blank.ts'
+import { refsOf } from './refs.ts'
 import type { Published, PublishedBlock, PublishedNumber } from './published.ts'
 
 type RootNumber = Partial<PublishedNumber> & Pick<PublishedNumber, 'note' | 'name'>
@@ -63,7 +64,7 @@ function rootOf(number: PublishedNumber): RootNumber {
 
 function rootNumber(number: PublishedNumber): RootNumber {
   const { note, name, ...rest } = number
-  const blank = new Map(Object.entries(blankNumber({ ...number, date: '', line: 1 })))
+  const blank = new Map(Object.entries(expected({ ...number, date: '', line: 1 })))
   const kept = Object.entries(rest).filter(
     ([key, value]) =>
       !worked.has(key) &&
@@ -71,6 +72,19 @@ function rootNumber(number: PublishedNumber): RootNumber {
       JSON.stringify(value) !== JSON.stringify(blank.get(key)),
   )
   return { note, name, ...Object.fromEntries(kept) }
+}
+
+type Known = Parameters<typeof blankNumber>[0] & Pick<PublishedNumber, 'expression'>
+
+/** What a number has when nothing else is said of it. `loop.bore` goes into the block `loop`. */
+function expected(known: Known): PublishedNumber {
+  const { note, name, expression } = known
+  const block = /^([\p{L}_$][\p{L}\p{N}_$]*)(?:\.[\p{L}\p{N}_$]+)+$/u.exec(name)?.[1]
+  return {
+    ...blankNumber(known),
+    block: block === undefined ? null : `${note}/${block}`,
+    rests: expression === undefined ? [] : refsOf(expression),
+  }
 }
 
 /** The ledger again, with nothing worked. */
@@ -82,9 +96,9 @@ export function ledgerOf({ format, site, notes, numbers, blocks }: Roots): Publi
     site,
     notes,
     numbers: numbers.map((number) => {
-      const { note, name, date = '', line = 1 } = number
+      const { note, date = '', line = 1 } = number
       return {
-        ...blankNumber({ note, name, date, file: fileOf(note), line, column: 1 }),
+        ...expected({ ...number, date, file: fileOf(note), line, column: 1 }),
         ...number,
       }
     }),

@@ -9,8 +9,9 @@
 import type { Say } from '../../calculators/define.ts'
 import { counterpart, formatQuantity, fromSI } from '../quantity/index.ts'
 import type { UnitSystem } from './published.ts'
+import { words } from '../words/words.ts'
 
-const cannotTell = 'cannot tell'
+const cannotTell = words`cannot tell`
 
 /** In the unit asked for, whatever the site's. */
 export const say: Say = (value, unit, figures = 3) =>

@@ -7,6 +7,7 @@
 import { displayUnit, formatQuantity, fromSI, toSI } from '../quantity/index.ts'
 import type { ParsedQuantity, Quantity } from '../quantity/types.ts'
 import type { PublishedNumber, UnitSystem } from './published.ts'
+import { words } from '../words/words.ts'
 
 export interface Precision {
   /** Significant figures; null for an exact value. */
@@ -137,7 +138,7 @@ export function showWorked(
 ): ShownAs {
   const first = systems[0] === 'us' ? units[1] : units[0]
   const second = systems[0] === 'us' ? units[0] : units[1]
-  if (quantity === null) return { shown: 'cannot tell', display: first }
+  if (quantity === null) return { shown: words`cannot tell`, display: first }
   const options = exact ? { exact: true } : { figures: figures ?? 3 }
   const shown = formatQuantity(quantity.value, first, options)
   if (first === second) return { shown, display: first }

@@ -8,6 +8,8 @@ import type { NoteSource } from './note-source.ts'
 import type { Problem } from './problems.ts'
 import type { Published, PublishedNumber } from './published.ts'
 import { didYouMean, problemAt, type Said } from './report.ts'
+import { words } from '../words/words.ts'
+import { oneOf } from '../words/lists.ts'
 
 export function showProblems(
   notes: readonly NoteSource[],
@@ -32,18 +34,18 @@ function unitSlip(unit: string, number: PublishedNumber): Said | undefined {
   const asked = unitOf(unit)
   const is = number.of === undefined ? undefined : dimensions[number.of]
   const units = is === undefined ? [number.display] : [...new Set(is.units)]
-  const allowed = `a unit such as ${units.join(' or ')}`
+  const allowed = words`a unit such as ${oneOf(units)}`
   if (asked === undefined)
     return {
       rule: 'unknown-unit',
-      text: `\`unit="${unit}"\` is not a unit known here`,
+      text: words`\`unit="${unit}"\` is not a unit known here`,
       allowed,
       hint: didYouMean(unit, unitNames),
     }
   if (sameKind(asked, number)) return undefined
   return {
     rule: 'wrong-dimension',
-    text: `\`unit="${unit}"\` does not fit \`${number.name}\`, which is ${is?.words ?? `a value in ${number.display}`}`,
+    text: words`\`unit="${unit}"\` does not fit \`${number.name}\`, which is ${is?.words ?? words`a value in ${number.display}`}`,
     allowed,
   }
 }

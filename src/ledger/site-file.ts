@@ -11,11 +11,12 @@ import { phases } from './phases.ts'
 import { questionsFault } from './questions.ts'
 import { readableOf } from './readable.ts'
 import { didYouMean } from './report.ts'
+import { words } from '../words/words.ts'
 
 export { phases, phaseWords } from './phases.ts'
 
 const calendarDate = z.string().refine(isCalendarDate, howDatesAreWritten)
-const unitWords = 'units are `metric`, `us`, or a list of both, the first shown first'
+const unitWords = words`units are \`metric\`, \`us\`, or a list of both, the first shown first`
 const system = z.enum(['metric', 'us'], { error: unitWords })
 
 const isShare = (text: string): boolean => {
@@ -32,7 +33,7 @@ const siteSchema = z.strictObject({
   units: z
     .union([system.transform((one) => [one]), z.array(system).min(1).max(2)], { error: unitWords })
     .default(['metric', 'us']),
-  address: z.url('the address of the site, such as https://example.org').optional(),
+  address: z.url(words`the address of the site, such as https://example.org`).optional(),
   questions: z
     .string()
     .superRefine((text, ctx) => {
@@ -40,15 +41,18 @@ const siteSchema = z.strictObject({
       if (message !== undefined) ctx.addIssue({ code: 'custom', message })
     })
     .optional(),
-  base: z.string().regex(/^\//, 'the base path begins with `/`').default('/'),
+  base: z
+    .string()
+    .regex(/^\//, words`the base path begins with \`/\``)
+    .default('/'),
   /** Pages once read open without a network. */
-  offline: z.boolean('`true` or `false` is due here').default(false),
+  offline: z.boolean(words`\`true\` or \`false\` is due here`).default(false),
   /** The list of what can be written, as a page of the site. */
-  writing: z.boolean('`true` or `false` is due here').default(false),
+  writing: z.boolean(words`\`true\` or \`false\` is due here`).default(false),
   /** Share of what is still to be paid that is put by for what was forgotten. */
   contingency: z
-    .string('a share is due here, such as `15 %`')
-    .refine(isShare, 'a share is due here, such as `15 %`')
+    .string(words`a share is due here, such as \`15 %\``)
+    .refine(isShare, words`a share is due here, such as \`15 %\``)
     .optional(),
   nominals: z.array(z.string().min(1)).default([]),
   instruments: z
@@ -75,30 +79,29 @@ export type SiteSettings = z.output<typeof siteSchema>
 const asDay = (value: unknown): unknown =>
   value instanceof Date && !Number.isNaN(value.getTime()) ? value.toISOString().slice(0, 10) : value
 
-const wasWords =
-  'an older name of the note is due here, as in its address: small letters, digits and dashes'
+const wasWords = words`an older name of the note is due here, as in its address: small letters, digits and dashes`
 
 const noteSchema = z.object({
-  title: z.string('a note needs a `title`').min(1, 'the title is empty'),
+  title: z.string(words`a note needs a \`title\``).min(1, words`the title is empty`),
   date: z.preprocess(
     asDay,
     z
-      .string('a note needs a `date`, such as 2026-03-14')
+      .string(words`a note needs a \`date\`, such as 2026-03-14`)
       .refine(isCalendarDate, howDatesAreWritten),
   ),
   changed: z.preprocess(asDay, calendarDate.optional()),
   phase: z.enum(Object.keys(phases), {
-    error: `a phase is one of ${Object.keys(phases).join(', ')}`,
+    error: words`a phase is one of ${Object.keys(phases).join(', ')}`,
   }),
   status: z.enum(['planned', 'doing', 'done', 'redone', 'abandoned'], {
-    error: 'a status is one of planned, doing, done, redone, abandoned',
+    error: words`a status is one of ${'planned, doing, done, redone, abandoned'}`,
   }),
   summary: z.string().optional(),
   was: z.preprocess(
     (value) => (typeof value === 'string' ? [value] : value),
     z.array(z.string(wasWords).regex(/^[a-z0-9][a-z0-9-]*$/, wasWords), wasWords).optional(),
   ),
-  draft: z.boolean('`true` or `false` is due here').optional(),
+  draft: z.boolean(words`\`true\` or \`false\` is due here`).optional(),
   headline: z.string().optional(),
 })
 export type NoteMeta = z.output<typeof noteSchema>
@@ -106,10 +109,10 @@ export type NoteMeta = z.output<typeof noteSchema>
 const noteKeys = Object.keys(noteSchema.shape)
 
 const typeWords: Readonly<Record<string, string>> = {
-  string: 'a text is due here',
-  array: 'a list is due here, each entry on its line after a dash',
-  object: 'entries are due here, `name: value`',
-  record: 'entries are due here, `name: value`',
+  string: words`a text is due here`,
+  array: words`a list is due here, each entry on its line after a dash`,
+  object: words`entries are due here, \`name: value\``,
+  record: words`entries are due here, \`name: value\``,
 }
 
 /** What zod would say in the words of a programmer. */
@@ -118,10 +121,11 @@ function settingWords(issue: {
   readonly expected?: unknown
   readonly input?: unknown
 }): string {
-  if (issue.input === undefined) return 'it is missing'
-  if (issue.code === 'too_small') return 'it is empty'
-  if (issue.code === 'invalid_format') return 'it is no web address, such as https://example.org'
-  return typeWords[String(issue.expected)] ?? 'it cannot be read'
+  if (issue.input === undefined) return words`it is missing`
+  if (issue.code === 'too_small') return words`it is empty`
+  if (issue.code === 'invalid_format')
+    return words`it is no web address, such as https://example.org`
+  return typeWords[String(issue.expected)] ?? words`it cannot be read`
 }
 
 /** The line of a key in a note's frontmatter, 1 when it is not there. */
@@ -152,7 +156,7 @@ export function readMeta(
       report(
         key,
         'unknown-frontmatter',
-        `the frontmatter has no field \`${key}\`; it knows ${noteKeys.join(', ')}`,
+        words`the frontmatter has no field \`${key}\`; it knows ${noteKeys.join(', ')}`,
         didYouMean(key, noteKeys),
       )
     }
@@ -160,8 +164,8 @@ export function readMeta(
       report(
         key,
         'braces-in-frontmatter',
-        `braces in \`${key}\`: nothing is worked out in the frontmatter`,
-        'write the words only',
+        words`braces in \`${key}\`: nothing is worked out in the frontmatter`,
+        words`write the words only`,
       )
   }
   const result = noteSchema.safeParse(frontmatter, { error: settingWords })
@@ -169,9 +173,9 @@ export function readMeta(
   for (const issue of result.error.issues) {
     const key = String(issue.path[0] ?? '')
     const read = frontmatter[key]
-    const words =
-      typeof read === 'string' || typeof read === 'number' ? `; \`${read}\` was read` : ''
-    report(key, 'bad-frontmatter', `\`${key}\`: ${issue.message}${words}`)
+    const isShort = typeof read === 'string' || typeof read === 'number'
+    const said = isShort ? words`${issue.message}; \`${read}\` was read` : issue.message
+    report(key, 'bad-frontmatter', `\`${key}\`: ${said}`)
   }
   return { meta: undefined, problems }
 }
@@ -218,8 +222,8 @@ export function readSite(text: string, file: string): SiteRead {
         return {
           rule: 'unreadable-settings',
           level: 'error',
-          text: 'this line cannot be read as settings (`name: value`)',
-          hint: 'put a text with a colon or a quote in quotation marks, and indent with spaces only',
+          text: words`this line cannot be read as settings (\`name: value\`)`,
+          hint: words`put a text with a colon or a quote in quotation marks, and indent with spaces only`,
           file,
           line,
           column: col,
@@ -243,13 +247,15 @@ export function readSite(text: string, file: string): SiteRead {
       level: 'error',
       text:
         issue.code === 'unrecognized_keys'
-          ? `the settings know no ${issue.keys.map((key) => `\`${key}\``).join(', ')} here`
+          ? words`the settings know no ${issue.keys.map((key) => `\`${key}\``).join(', ')} here`
           : `\`${issue.path.map(String).join('.')}\`: ${issue.message}`,
       ...(issue.code !== 'unrecognized_keys'
         ? {}
         : issue.path.length === 0
           ? { allowed: Object.keys(siteSchema.shape).join(', ') }
-          : { hint: 'a text with a comma, a colon or a brace in it stands in quotation marks' }),
+          : {
+              hint: words`a text with a comma, a colon or a brace in it stands in quotation marks`,
+            }),
       file,
       ...placeIn(document, counter, issue.path),
     })),

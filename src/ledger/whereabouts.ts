@@ -7,6 +7,7 @@
  */
 import type { Problem } from './problems.ts'
 import type { SiteRead, SiteSettings } from './site-file.ts'
+import { words } from '../words/words.ts'
 
 export interface Environment {
   readonly SITE_URL?: string | undefined
@@ -40,7 +41,7 @@ export function withWhereabouts(read: SiteRead, env: Environment, file: string):
     rule: 'bad-whereabouts',
     level: 'error',
     text,
-    hint: 'one of them is enough: `address: https://example.org/my-truck/`, or `SITE_URL` of the same kind',
+    hint: words`one of them is enough: \`address: https://example.org/my-truck/\`, or \`SITE_URL\` of the same kind`,
     file,
     line: 1,
     column: 1,
@@ -67,7 +68,7 @@ function hostOf({ from, text }: Given, faults: string[]): URL | undefined {
   const url = URL.canParse(text) ? new URL(text) : undefined
   if (url !== undefined && /^https?:$/.test(url.protocol) && url.search === '' && url.hash === '')
     return url
-  faults.push(`\`${from}\`: \`${text}\` is no web address, such as https://example.org`)
+  faults.push(words`\`${from}\`: \`${text}\` is no web address, such as https://example.org`)
   return undefined
 }
 
@@ -90,11 +91,11 @@ function pathOf(
   const ofOneKind = (address?.from === 'SITE_URL') === (base?.from === 'BASE_PATH')
   if (base !== undefined && ofHost !== '/' && ofOneKind && ofHost !== ofBase)
     faults.push(
-      `\`${address?.from ?? ''}\` says the site lies at \`${ofHost}\`, \`${base.from}\` says \`${ofBase}\``,
+      words`\`${address?.from ?? ''}\` says the site lies at \`${ofHost}\`, \`${base.from}\` says \`${ofBase}\``,
     )
   if (!/^\/(?:[A-Za-z0-9._~-]+\/)*$/.test(path) || /\/\.{1,2}\//.test(path)) {
     faults.push(
-      `the path \`${path}\` of the site: letters without accents, digits, \`-\`, \`_\`, \`.\` and \`~\` only`,
+      words`the path \`${path}\` of the site: letters without accents, digits, \`-\`, \`_\`, \`.\` and \`~\` only`,
     )
     return '/'
   }

@@ -8,7 +8,7 @@ import { calculators as registry } from '../../calculators/index.ts'
 import { cardHtml } from '../card/card.ts'
 import { contextOf, type CardContext } from '../card/context.ts'
 import { escape } from '../card/html.ts'
-import { count, verdictName, verdictWords } from '../card/words.ts'
+import { verdictName, verdictWords } from '../card/words.ts'
 import { mayBeLeftOut } from '../ledger/input.ts'
 import { workPublished } from '../ledger/override.ts'
 import type { Published, PublishedBlock, UnitSystem } from '../ledger/published.ts'
@@ -23,6 +23,8 @@ import { elementOf, morph } from './places.ts'
 import { patience } from './quiet.ts'
 import { chosenSystems } from './systems.ts'
 import type { Texts } from './texts.ts'
+import { words } from '../words/words.ts'
+import { counted } from '../words/counted.ts'
 
 type Open = (host: HTMLElement) => Promise<boolean>
 /** Puts a row of buttons below what is in `host`. */
@@ -74,7 +76,7 @@ function startHtml({ blocks }: AloneFigures): string {
     ([note, members]) =>
       `<optgroup label="${escape(note)}">${members.map(([index, { title }]) => `<option value="${index}">${escape(title)}</option>`).join('')}</optgroup>`,
   )
-  return `<div class="try-field"><label>Start <select data-start><option value="">empty</option>${groups.join('')}</select></label><span class="try-help">Or from what one of the notes gives it.</span></div>`
+  return `<div class="try-field"><label>${words`Start`} <select data-start><option value="">${words`empty`}</option>${groups.join('')}</select></label><span class="try-help">${words`Or from what one of the notes gives it.`}</span></div>`
 }
 
 function openPart(
@@ -85,12 +87,12 @@ function openPart(
 ): HTMLElement {
   const part = document.createElement('section')
   part.className = 'alone-part'
-  part.setAttribute('aria-label', `${calculator.title} with figures of your own`)
+  part.setAttribute('aria-label', words`${calculator.title} with figures of your own`)
   part.innerHTML = [
-    '<p class="on-screen">Your figures, of no note. Nothing of it is kept, and nothing leaves the browser.</p>',
+    `<p class="on-screen">${words`Your figures, of no note. Nothing of it is kept, and nothing leaves the browser.`}</p>`,
     `<div class="alone-start on-screen">${startHtml(figures)}</div>`,
-    `<form class="try-form on-screen" novalidate aria-label="Your figures for ${escape(calculator.title)}"></form>`,
-    '<div class="alone-result" hidden><p class="card-old" hidden>An entry is missing or wrong. These are the figures from before it.</p></div>',
+    `<form class="try-form on-screen" novalidate aria-label="${words`Your figures for ${escape(calculator.title)}`}"></form>`,
+    `<div class="alone-result" hidden><p class="card-old" hidden>${words`An entry is missing or wrong. These are the figures from before it.`}</p></div>`,
   ].join('')
   const form = part.querySelector('form')
   const start = part.querySelector<HTMLSelectElement>('[data-start]')
@@ -104,7 +106,13 @@ function openPart(
   let worked: { readonly texts: Texts; readonly ctx: CardContext } | undefined
 
   const fill = (texts: Texts): void => {
-    form.innerHTML = formHtml(calculator, texts, prefix, openFields(calculator, texts), 'Empty it')
+    form.innerHTML = formHtml(
+      calculator,
+      texts,
+      prefix,
+      openFields(calculator, texts),
+      words`Empty it`,
+    )
     preferUnits(form, calculator, systems(figures)[0])
   }
   const draw = (texts: Texts): void => {
@@ -119,7 +127,7 @@ function openPart(
     else morph(card, made)
     result.hidden = false
     old.hidden = true
-    tell(form, `Verdict with your figures: ${verdictWords[verdictName(block)]}.`)
+    tell(form, words`Verdict with your figures: ${verdictWords[verdictName(block)]}.`)
     for (const listener of listeners) listener()
   }
   const run = (finished: boolean, pressed = false): void => {
@@ -137,8 +145,16 @@ function openPart(
       tell(
         form,
         wrong.size > 0
-          ? `${count(wrong.size, 'entry', 'entries')} to put right.`
-          : `${count(missing.size, 'field')} still to fill in.`,
+          ? counted(
+              wrong.size,
+              words`${wrong.size} entry to put right.`,
+              words`${wrong.size} entries to put right.`,
+            )
+          : counted(
+              missing.size,
+              words`${missing.size} field still to fill in.`,
+              words`${missing.size} fields still to fill in.`,
+            ),
       )
     } else if (halfTypedIn(form) === undefined) {
       timer = setTimeout(() => {
@@ -163,7 +179,7 @@ function openPart(
   }
   addBar(result, [
     [
-      'What matters most',
+      words`What matters most`,
       async (host) => {
         const { toggleMattersOf } = await import('./matters.ts')
         return toggleMattersOf(host, () => ({
@@ -173,7 +189,7 @@ function openPart(
       },
     ],
     [
-      'Take it along',
+      words`Take it along`,
       async (host) => {
         const [{ toggleTakeOf }, { plainText, mdxText }] = await Promise.all([
           import('./take.ts'),

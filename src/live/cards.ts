@@ -8,6 +8,7 @@ import type { PublishedBlock } from '../ledger/published.ts'
 import type { Makers } from './makers.ts'
 import { elementOf, elementsOf, morph } from './places.ts'
 import { sightOf, type Sight } from './sight.ts'
+import { words } from '../words/words.ts'
 
 interface Card {
   readonly host: HTMLElement
@@ -71,7 +72,7 @@ export function cardsOf(root: ParentNode, makers: Makers): Cards {
         else if (said === null) {
           const line = document.createElement('p')
           line.className = 'card-old'
-          line.textContent = 'An entry is wrong. These are the figures from before it.'
+          line.textContent = words`An entry is wrong. These are the figures from before it.`
           host.querySelector(':scope > .card')?.before(line)
         }
       }

@@ -192,7 +192,7 @@ function flips(ids: ReadonlySet<string>, before: CardContext, after: CardContext
   return [...ids].flatMap((id) => {
     const [was, is] = [before.block(id), after.block(id)]
     if (was === undefined || is === undefined) return []
-    const words = [verdictWords[verdictName(was)], verdictWords[verdictName(is)]] as const
-    return words[0] === words[1] ? [] : [{ block: is, before: words[0], after: words[1] }]
+    const [first, then] = [verdictWords[verdictName(was)], verdictWords[verdictName(is)]] as const
+    return first === then ? [] : [{ block: is, before: first, after: then }]
   })
 }

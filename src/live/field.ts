@@ -7,6 +7,7 @@ import type { NumberField } from '../../calculators/define.ts'
 import { escape } from '../card/html.ts'
 import { dimensions } from '../quantity/index.ts'
 import type { Single } from './texts.ts'
+import { words } from '../words/words.ts'
 
 /** `2.4`, `-5`, `1/2`, `1,200`, `½`: nothing that could be a unit. */
 const bare = /^[\d\s.,/+\-−–¼½¾⅓⅔⅛⅜⅝⅞]*(?:\d[eE][+-]?\d*)?$/u
@@ -67,8 +68,8 @@ export function controlHtml(
   if (field?.type === 'choice') {
     const { empty } = options
     const choices = Object.entries(field.options).map(
-      ([key, words]) =>
-        `<option value="${escape(key)}"${key === text ? ' selected' : ''}>${escape(words)}</option>`,
+      ([key, said]) =>
+        `<option value="${escape(key)}"${key === text ? ' selected' : ''}>${escape(said)}</option>`,
     )
     const none = empty === undefined ? '' : `<option value="">${empty}</option>`
     return `<select ${attributes}>${none}${choices.join('')}</select>`
@@ -94,6 +95,6 @@ function numberControlHtml(
   const list =
     units.length === 0
       ? ''
-      : `<select name="${escape(name)}:unit" aria-label="Unit of ${escape(field.label)}">${options.join('')}</select>`
+      : `<select name="${escape(name)}:unit" aria-label="${words`Unit of ${escape(field.label)}`}">${options.join('')}</select>`
   return `<span class="try-pair"><input type="text" inputmode="${keyboardOf(field, chosen, number)}" enterkeyhint="done" ${attributes} value="${escape(number)}" autocomplete="off" autocapitalize="off" spellcheck="false">${list}</span>`
 }

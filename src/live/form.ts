@@ -8,6 +8,8 @@ import { mayBeLeftOut } from '../ledger/input.ts'
 import { parseQuantity } from '../quantity/index.ts'
 import { controlHtml, unitsOffered } from './field.ts'
 import type { Row, Single, Texts } from './texts.ts'
+import { words } from '../words/words.ts'
+import { oneOf } from '../words/lists.ts'
 
 /** With the builder's unit, where the field's own list has another. */
 const offeredFor = (field: NumberField, text: string): string[] => {
@@ -21,14 +23,14 @@ function fieldHtml(field: Single, name: string, text: string, prefix: string): s
   const attributes = `id="${id}" name="${escape(name)}" aria-describedby="${id}-help ${id}-said"`
   const control = controlHtml(field, name, text, attributes, {
     units: field.type === 'number' ? offeredFor(field, text) : [],
-    ...(mayBeLeftOut(field) ? { empty: 'left out' } : {}),
+    ...(mayBeLeftOut(field) ? { empty: words`left out` } : {}),
   })
   const units =
     field.type === 'number' ? [...new Set(field.units)].filter((unit) => unit !== '') : []
   const help = [
     field.help,
-    units.length === 0 ? '' : `In ${units.join(' or ')}.`,
-    mayBeLeftOut(field) && field.type !== 'choice' ? 'May be left empty.' : '',
+    units.length === 0 ? '' : words`In ${oneOf(units)}.`,
+    mayBeLeftOut(field) && field.type !== 'choice' ? words`May be left empty.` : '',
   ]
     .filter((part) => part !== '')
     .join(' ')
@@ -57,13 +59,13 @@ export function listHtml(
     const remove =
       rows.length <= least
         ? ''
-        : `<button type="button" class="plain" data-remove="${escape(key)}" data-row="${index}">Remove ${escape(field.row)} ${index + 1}</button>`
+        : `<button type="button" class="plain" data-remove="${escape(key)}" data-row="${index}">${words`Remove ${escape(field.row)} ${index + 1}`}</button>`
     return `<div class="try-row" role="group" aria-label="${escape(field.row)} ${index + 1}"><div class="try-fields">${cells.join('')}</div><div class="try-buttons">${remove}</div></div>`
   })
   const add =
     rows.length >= most
       ? ''
-      : `<button type="button" class="plain" data-add="${escape(key)}">Add a ${escape(field.row)}</button>`
+      : `<button type="button" class="plain" data-add="${escape(key)}">${words`Add a ${escape(field.row)}`}</button>`
   return `<legend>${escape(field.label)}</legend>${body.join('')}<div class="try-buttons">${add}</div>`
 }
 
@@ -73,7 +75,7 @@ export function formHtml(
   texts: Texts,
   prefix: string,
   filled: ReadonlySet<string> = new Set(Object.keys(texts)),
-  reset = 'Back to the builder’s figures',
+  reset = words`Back to the builder’s figures`,
 ): string {
   const first: string[] = []
   const more: string[] = []
@@ -94,10 +96,10 @@ export function formHtml(
   const folded =
     more.length === 0
       ? ''
-      : `<details class="try-more"><summary>${more.length} more, as they usually are</summary><div class="try-fields">${more.join('')}</div></details>`
+      : `<details class="try-more"><summary>${words`${more.length} more, as they usually are`}</summary><div class="try-fields">${more.join('')}</div></details>`
   return [
     `<div class="try-fields">${first.join('')}</div>${lists.join('')}${folded}`,
-    '<div class="try-buttons"><button type="submit">Work it out</button>',
+    `<div class="try-buttons"><button type="submit">${words`Work it out`}</button>`,
     `<button type="reset" class="plain">${reset}</button></div>`,
     '<p class="try-status" role="status"></p>',
   ].join('')

@@ -2,6 +2,7 @@
 import type { Fields } from '../../calculators/define.ts'
 import { mayBeLeftOut, readField, slipWords } from '../ledger/input.ts'
 import type { Single, Texts } from './texts.ts'
+import { words } from '../words/words.ts'
 
 /** Said of one control: `error` stops the working, `remark` does not. */
 export interface Said {
@@ -11,7 +12,9 @@ export interface Said {
 
 function saidOf(field: Single, text: string): Said | undefined {
   if (text.trim() === '') {
-    return mayBeLeftOut(field) ? undefined : { level: 'error', text: 'Something is needed here.' }
+    return mayBeLeftOut(field)
+      ? undefined
+      : { level: 'error', text: words`Something is needed here.` }
   }
   const read = readField(field, text)
   if (!read.ok) return { level: 'error', text: slipWords(read).replaceAll('`', '') }

@@ -8,6 +8,7 @@ import { resultsOf, whatMatters, whatWouldPass } from '../ledger/matters.ts'
 import { sayFor } from '../ledger/say.ts'
 import { afterQuiet } from './quiet.ts'
 import { reader, type Reader } from './reader.ts'
+import { words } from '../words/words.ts'
 
 /** A block as it stands now, and word of its changes. */
 export interface Subject {
@@ -40,7 +41,7 @@ export async function toggleMattersOf(
   const { now, follow } = await subject()
   const place = document.createElement('section')
   place.className = 'matters-part on-screen'
-  place.setAttribute('aria-label', 'What matters most')
+  place.setAttribute('aria-label', words`What matters most`)
   card.querySelector(':scope > .try-bar')?.before(place)
   const [block, calculator] = now()
   const results = resultsOf(block, calculator)
@@ -48,7 +49,7 @@ export async function toggleMattersOf(
   const options = results.map(
     ({ path, label }) => `<option value="${escape(path)}">${escape(label)}</option>`,
   )
-  place.innerHTML = `<div class="try-field"><label>Result to look at <select>${options.join('')}</select></label></div><div class="matters-body"></div>`
+  place.innerHTML = `<div class="try-field"><label>${words`Result to look at`} <select>${options.join('')}</select></label></div><div class="matters-body"></div>`
   const select = place.querySelector('select')
   const body = place.querySelector('.matters-body')
   const draw = (): void => {
@@ -58,7 +59,7 @@ export async function toggleMattersOf(
     const remedies = whatWouldPass(block, ctx, calculator, { say: sayFor(ctx.units) })
     body.innerHTML =
       matters === undefined
-        ? '<p>Cannot tell: something it needs is not known.</p>'
+        ? `<p>${words`Cannot tell: something it needs is not known.`}</p>`
         : mattersHtml(block, matters, remedies, ctx)
   }
   draw()

@@ -2,18 +2,20 @@
  * Sorts and filters the table of all numbers. The table is whole without it; this only orders and
  * hides rows. `?how=assumed` in the address sets the filter.
  */
+import { words } from '../words/words.ts'
+import { language } from '#words'
 const form = document.querySelector<HTMLFormElement>('form.filters')
 const table = document.querySelector<HTMLTableElement>('#All-numbers')
 const body = table?.tBodies[0]
 
 if (form && table && body) {
   const rows = [...body.rows]
-  const words = form.querySelector('input')
+  const input = form.querySelector('input')
   const how = form.querySelector('select')
   const status = form.querySelector('[role=status]')
 
   const filter = () => {
-    const wanted = (words?.value ?? '').toLowerCase().split(/\s+/)
+    const wanted = (input?.value ?? '').toLowerCase().split(/\s+/)
     let shown = 0
     for (const row of rows) {
       const text = row.textContent.toLowerCase()
@@ -23,7 +25,7 @@ if (form && table && body) {
       row.hidden = !fits
       if (fits) shown += 1
     }
-    if (status) status.textContent = `${shown} of ${rows.length} shown`
+    if (status) status.textContent = words`${shown} of ${rows.length} shown`
   }
 
   const key = (row: HTMLTableRowElement, column: number) => {
@@ -37,7 +39,7 @@ if (form && table && body) {
     const sign = down ? -1 : 1
     rows.sort((a, b) => {
       const [left, right] = [key(a, column), key(b, column)]
-      return sign * (Number(left) - Number(right) || left.localeCompare(right, 'en'))
+      return sign * (Number(left) - Number(right) || left.localeCompare(right, language))
     })
     body.append(...rows)
   }

@@ -14,6 +14,7 @@ import { patience } from './quiet.ts'
 import type { Reader } from './reader.ts'
 import { followWriting } from './steady.ts'
 import { figureSaid, figureText, type Target } from './targets.ts'
+import { words } from '../words/words.ts'
 
 let panel: HTMLElement | undefined
 let opener: HTMLElement | undefined
@@ -95,18 +96,19 @@ function panelHtml(number: PublishedNumber, target: Target | undefined, reader: 
   const label = capital(labelOf(number, ctx))
   const within =
     builder.plusMinusShown === undefined ? '' : ` ± ${builder.plusMinusShown.replace(/^±\s*/, '')}`
+  const value = `<b>${escape(textOf(builder) + within)}</b>`
   return [
     `<p class="own-title" id="Own-title">${escape(label)}</p>`,
-    `<p class="own-builder">The builder’s: <b>${escape(textOf(builder) + within)}</b>, ${howWords(builder)}</p>`,
+    `<p class="own-builder">${words`The builder’s: ${value}, ${howWords(builder)}`}</p>`,
     target === undefined
       ? worked(number, reader)
       : fieldHtml(target, reader.own(target.id), number, reader),
     '<div class="try-buttons">',
     target === undefined
       ? ''
-      : `<button type="button" class="plain" data-back${reader.own(target.id) === undefined ? ' hidden' : ''}>Take mine back</button>`,
-    `<a class="own-story" href="${escape(storyHref(number.id, ctx))}" data-close>Where it comes from</a>`,
-    '<button type="button" class="plain" data-close>Close</button></div>',
+      : `<button type="button" class="plain" data-back${reader.own(target.id) === undefined ? ' hidden' : ''}>${words`Take mine back`}</button>`,
+    `<a class="own-story" href="${escape(storyHref(number.id, ctx))}" data-close>${words`Where it comes from`}</a>`,
+    `<button type="button" class="plain" data-close>${words`Close`}</button></div>`,
   ].join('')
 }
 
@@ -122,7 +124,7 @@ function worked(number: PublishedNumber, reader: Reader): string {
   )
   return items.length === 0
     ? ''
-    : `<p>It is worked out. Change what it rests on:</p><ul class="own-rests">${items.join('')}</ul>`
+    : `<p>${words`It is worked out. Change what it rests on:`}</p><ul class="own-rests">${items.join('')}</ul>`
 }
 
 function fieldHtml(
@@ -134,9 +136,9 @@ function fieldHtml(
   const { field, builder, key } = target
   const text = own ?? builder
   if (typeof text !== 'string' || field?.type === 'list')
-    return `<p>This is one row of a list: “Try your figures” under its card changes the list.</p>`
+    return `<p>${words`This is one row of a list: “Try your figures” under its card changes the list.`}</p>`
   const attributes = `id="Own-field" name="${escape(key)}" aria-describedby="Own-said"`
-  const label = `<label for="Own-field">Yours</label>`
+  const label = `<label for="Own-field">${words`Yours`}</label>`
   const said = '<p class="try-said" id="Own-said"></p>'
   const root = rootHtml(number, reader)
   const units =
@@ -159,7 +161,7 @@ function rootHtml({ expression, block }: PublishedNumber, reader: Reader): strin
   const root = id === undefined || block === null ? undefined : reader.engine.ctx.number(id)
   if (root === undefined) return ''
   const label = escape(labelOf(root, reader.engine.ctx))
-  return `<p class="own-root">Here it changes this block only. <button type="button" class="plain" data-open="${escape(root.id)}">Change ${label} everywhere</button></p>`
+  return `<p class="own-root">${words`Here it changes this block only.`} <button type="button" class="plain" data-open="${escape(root.id)}">${words`Change ${label} everywhere`}</button></p>`
 }
 
 function connect(element: HTMLElement, target: Target | undefined, reader: Reader): void {

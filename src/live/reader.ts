@@ -12,6 +12,7 @@ import { ownFigures, type Figure, type Own } from './own.ts'
 import { isGone, pageFigures } from './page.ts'
 import { chosenSystems } from './systems.ts'
 import { figureSaid, figureText, isWrong, targetOf, type Target } from './targets.ts'
+import { words } from '../words/words.ts'
 
 export interface Reader {
   readonly engine: Engine
@@ -103,7 +104,7 @@ async function start(): Promise<Reader> {
 }
 
 const flipWords = ({ block, before, after }: Flip): string =>
-  `${block.title}: ${after}, before ${before}.`
+  words`${block.title}: ${after}, before ${before}.`
 
 const labelIn = (one: Target, ctx: Engine['ctx']): string =>
   one.number === undefined ? one.label : labelOf(one.number, ctx)

@@ -2,10 +2,10 @@
  * `<work-search>`: the field for searching the site. Empty until a script fills it; what searches is
  * fetched at the first question.
  */
+import { words } from '../words/words.ts'
 export class WorkSearch extends HTMLElement {
   connectedCallback() {
-    this.innerHTML =
-      '<form role="search"><label><span class="hidden-words">Search these notes</span><input type="search" name="q" placeholder="Search" autocomplete="off" enterkeyhint="search"></label><button class="plain">Search</button></form>'
+    this.innerHTML = `<form role="search"><label><span class="hidden-words">${words`Search these notes`}</span><input type="search" name="q" placeholder="${words`Search`}" autocomplete="off" enterkeyhint="search"></label><button class="plain">${words`Search`}</button></form>`
     const form = this.querySelector('form')
     const input = this.querySelector('input')
     form?.addEventListener('submit', (event) => {
@@ -15,7 +15,7 @@ export class WorkSearch extends HTMLElement {
         .then(({ showFound }) => showFound(asked))
         .catch(() => {
           // Without a network, and never searched before: nothing to say it with but the field itself.
-          input?.setCustomValidity('The search cannot be fetched now.')
+          input?.setCustomValidity(words`The search cannot be fetched now.`)
           input?.reportValidity()
           input?.setCustomValidity('')
         })

@@ -24,8 +24,7 @@ export function rankNames(names: readonly Name[], asked: string): readonly Name[
 
 /** 0: one of the words is not there. */
 function scoreOf([label, value]: Name, wanted: readonly string[]): number {
-  const words = wordsOf(label)
-  const all = [...words, ...wordsOf(value)]
+  const all = [...wordsOf(label), ...wordsOf(value)]
   let score = 1
   for (const word of wanted) {
     if (all.includes(word)) score += 2

@@ -5,6 +5,7 @@
  */
 import { basePath } from './base.ts'
 import { rankNames, type Name } from './search-names.ts'
+import { words } from '../words/words.ts'
 
 interface Fragment {
   readonly url: string
@@ -64,7 +65,7 @@ function region(): HTMLElement {
   if (there !== null) return there
   const made = document.createElement('section')
   made.className = 'search-found on-screen'
-  made.setAttribute('aria-label', 'Found')
+  made.setAttribute('aria-label', words`Found`)
   made.tabIndex = -1
   document.querySelector('main')?.prepend(made)
   return made
@@ -99,18 +100,18 @@ export async function showFound(asked: string): Promise<void> {
     place.remove()
     return
   }
-  status.textContent = `Searching for “${asked}” …`
+  status.textContent = words`Searching for “${asked}” …`
   place.replaceChildren(status)
   const failed: string[] = []
   // Not kept when it fails: there may be a network at the next question.
   const byName = await (names ??= startNames()).catch(() => {
     names = undefined
-    failed.push('numbers and parts')
+    failed.push(words`numbers and parts`)
     return []
   })
   const inPages = await findPages(asked).catch(() => {
     pages = undefined
-    failed.push('pages')
+    failed.push(words`pages`)
     return []
   })
   if (turn !== latest) return
@@ -122,16 +123,20 @@ export async function showFound(asked: string): Promise<void> {
     item(meta.title ?? url, url, excerpt),
   )
   const many = named.length + found.length
-  const without = failed.length === 0 ? '' : ` Could not be searched now: ${failed.join(', ')}.`
-  const more = ranked.length > mostNames ? `; ${ranked.length - mostNames} more by name` : ''
-  status.textContent =
+  const without =
+    failed.length === 0 ? '' : ` ${words`Could not be searched now: ${failed.join(', ')}.`}`
+  const more = ranked.length - mostNames
+  const said =
     many === 0
-      ? `Nothing found for “${asked}”.${without}`
-      : `${many} found for “${asked}”${more}.${without}`
+      ? words`Nothing found for “${asked}”.`
+      : more > 0
+        ? words`${many} found for “${asked}”; ${more} more by name.`
+        : words`${many} found for “${asked}”.`
+  status.textContent = said + without
   place.replaceChildren(
     status,
-    ...list('Numbers, blocks and parts', named),
-    ...list('Pages', found),
+    ...list(words`Numbers, blocks and parts`, named),
+    ...list(words`Pages`, found),
   )
   place.focus()
 }

@@ -5,6 +5,7 @@
  */
 import './search-box.ts'
 import { figuresKey } from './base.ts'
+import { words } from '../words/words.ts'
 
 const hasFigures = document.querySelector('#Page-figures') !== null
 
@@ -16,17 +17,17 @@ function hasOwn(): boolean {
   }
 }
 
-type Buttons = readonly (readonly [words: string, open: (host: HTMLElement) => Promise<boolean>])[]
+type Buttons = readonly (readonly [text: string, open: (host: HTMLElement) => Promise<boolean>])[]
 
 const ofCards: Buttons = [
-  ['Try your figures', async (card) => (await import('./try.ts')).toggle(card)],
-  ['What matters most', async (card) => (await import('./matters.ts')).toggleMatters(card)],
-  ['Take it along', async (card) => (await import('./take.ts')).toggleTake(card)],
+  [words`Try your figures`, async (card) => (await import('./try.ts')).toggle(card)],
+  [words`What matters most`, async (card) => (await import('./matters.ts')).toggleMatters(card)],
+  [words`Take it along`, async (card) => (await import('./take.ts')).toggleTake(card)],
 ]
 
 const ofCalculators: Buttons = [
   [
-    'Use it with your own figures',
+    words`Use it with your own figures`,
     async (host) => (await import('./alone.ts')).toggleAlone(host, addBar),
   ],
 ]
@@ -37,12 +38,12 @@ function addBar(host: HTMLElement, buttons: Buttons): void {
   bar.className = 'try-bar on-screen'
   const said = document.createElement('span')
   said.setAttribute('role', 'status')
-  for (const [words, open] of buttons) {
+  for (const [text, open] of buttons) {
     const button = document.createElement('button')
     button.type = 'button'
-    button.textContent = words
+    button.textContent = text
     button.setAttribute('aria-expanded', 'false')
-    if (words !== buttons[0]?.[0]) button.className = 'plain'
+    if (text !== buttons[0]?.[0]) button.className = 'plain'
     button.addEventListener('click', () => {
       said.textContent = ''
       button.setAttribute('aria-busy', 'true')
@@ -51,7 +52,7 @@ function addBar(host: HTMLElement, buttons: Buttons): void {
           button.setAttribute('aria-expanded', String(isOpen))
         })
         .catch((error: unknown) => {
-          said.textContent = `This cannot be worked here (${String(error)}). The page stands as it is.`
+          said.textContent = words`This cannot be worked here (${String(error)}). The page stands as it is.`
         })
         .finally(() => {
           button.removeAttribute('aria-busy')

@@ -3,7 +3,6 @@
  * buttons that take them back. It is there only while there are some; it also shows what a link brings,
  * before any of it counts.
  */
-import { count } from '../card/words.ts'
 import { escape } from '../card/html.ts'
 import { announce } from './announce.ts'
 import { basePath } from './base.ts'
@@ -13,6 +12,8 @@ import { isGone, pageFigures } from './page.ts'
 import { afterQuiet } from './quiet.ts'
 import { reader, startedReader, type Reader } from './reader.ts'
 import { figureSaid, figureText, isWrong } from './targets.ts'
+import { words } from '../words/words.ts'
+import { counted } from '../words/counted.ts'
 
 let element: HTMLElement | undefined
 
@@ -21,7 +22,7 @@ export function startStrip(host: HTMLElement): void {
   if (element !== undefined) return
   element = host
   host.setAttribute('role', 'region')
-  host.setAttribute('aria-label', 'Your figures')
+  host.setAttribute('aria-label', words`Your figures`)
   const strip = document.createElement('div')
   strip.className = 'own-strip'
   strip.hidden = true
@@ -66,18 +67,23 @@ function drawStrip(host: HTMLElement, started?: Reader): void {
     strip.innerHTML = ''
     return
   }
-  const one = count(figures.size, 'figure of yours is', 'figures of yours are')
-  const here = pageFigures() === undefined ? ' This page shows the builder’s.' : ''
+  const many = figures.size
+  const inForce = counted(
+    many,
+    words`${many} figure of yours is in force.`,
+    words`${many} figures of yours are in force.`,
+  )
+  const here = pageFigures() === undefined ? ` ${words`This page shows the builder’s.`}` : ''
   const notKept = kept
     ? ''
-    : '<p>This browser keeps nothing: they hold until you leave the page.</p>'
+    : `<p>${words`This browser keeps nothing: they hold until you leave the page.`}</p>`
   strip.innerHTML = [
-    `<details${open ? ' open' : ''}><summary>${one} in force.${here}</summary>`,
+    `<details${open ? ' open' : ''}><summary>${inForce}${here}</summary>`,
     `<ul>${[...figures].map((entry) => itemHtml(entry, started)).join('')}</ul>${notKept}`,
-    '<div class="try-buttons"><button type="button" data-all>Take all back</button>',
-    '<button type="button" class="plain" data-link>Link with these figures</button>',
-    '<button type="button" class="plain" data-print>Print with these figures</button></div>',
-    '<p class="own-link" hidden><label>Whoever opens it is asked first. <input type="text" readonly></label></p>',
+    `<div class="try-buttons"><button type="button" data-all>${words`Take all back`}</button>`,
+    `<button type="button" class="plain" data-link>${words`Link with these figures`}</button>`,
+    `<button type="button" class="plain" data-print>${words`Print with these figures`}</button></div>`,
+    `<p class="own-link" hidden><label>${words`Whoever opens it is asked first.`} <input type="text" readonly></label></p>`,
     '</details>',
   ].join('')
   // What had the focus is not there any more.
@@ -100,13 +106,19 @@ function writePaper(figures: Figures): void {
   place.className = 'own-paper'
   const whole =
     pageFigures() === undefined
-      ? 'This sheet shows the builder’s figures all the same.'
-      : 'What rests on them is not the builder’s either, and nobody has built it so.'
+      ? words`This sheet shows the builder’s figures all the same.`
+      : words`What rests on them is not the builder’s either, and nobody has built it so.`
   const items = [...figures.values()].map(
     ({ label, text, builder }) =>
-      `<li>${escape(label)}: ${escape(figureText(text))} (the builder’s ${escape(builder)})</li>`,
+      `<li>${escape(label)}: ${escape(figureText(text))} (${words`the builder’s ${escape(builder)}`})</li>`,
   )
-  place.innerHTML = `<p><b>Printed with ${count(figures.size, 'figure', 'figures')} of a reader.</b> ${whole}</p><ul>${items.join('')}</ul>`
+  const many = figures.size
+  const printed = counted(
+    many,
+    words`Printed with ${many} figure of a reader.`,
+    words`Printed with ${many} figures of a reader.`,
+  )
+  place.innerHTML = `<p><b>${printed}</b> ${whole}</p><ul>${items.join('')}</ul>`
   if (before === null || before === undefined) main?.prepend(place)
 }
 
@@ -114,12 +126,12 @@ function itemHtml([id, { text, label, builder }]: [string, Own], started?: Reade
   const slug = id.slice(0, id.indexOf('/'))
   const name = id.slice(slug.length + 1).split('.')[0] ?? ''
   const refused =
-    started?.refused.has(id) === true ? ' It does not fit any more and is not used.' : ''
+    started?.refused.has(id) === true ? ` ${words`It does not fit any more and is not used.`}` : ''
   const href = `${basePath()}notes/${encodeURIComponent(slug)}/#${encodeURIComponent(name)}`
   return [
     `<li><a href="${escape(href)}">${escape(label)}</a>: <b>${escape(figureText(text))}</b>`,
-    ` <span class="soft">(the builder’s ${escape(builder)})</span>${refused}`,
-    ` <button type="button" class="plain" data-one="${escape(id)}" aria-label="Take back ${escape(label)}">Take back</button></li>`,
+    ` <span class="soft">(${words`the builder’s ${escape(builder)}`})</span>${refused}`,
+    ` <button type="button" class="plain" data-one="${escape(id)}" aria-label="${words`Take back ${escape(label)}`}">${words`Take back`}</button></li>`,
   ].join('')
 }
 
@@ -128,11 +140,11 @@ function pressed(target: Element): void {
   const one = target.closest<HTMLElement>('[data-one]')?.dataset.one
   if (one !== undefined) {
     own.change([[one, undefined]])
-    announce('Taken back: the builder’s figure stands again.')
+    announce(words`Taken back: the builder’s figure stands again.`)
     element?.querySelector<HTMLElement>('summary')?.focus()
   } else if (target.closest('[data-all]')) {
     own.clear()
-    announce('All taken back: these are the builder’s figures.')
+    announce(words`All taken back: these are the builder’s figures.`)
     document.querySelector<HTMLElement>('#main')?.focus()
   } else if (target.closest('[data-print]')) print()
   else if (target.closest('[data-link]')) showLink()
@@ -161,7 +173,7 @@ export async function offerLink(host: HTMLElement): Promise<void> {
   const box = document.createElement('div')
   box.className = 'own-offer'
   box.setAttribute('role', 'region')
-  box.setAttribute('aria-label', 'Figures that came with the link')
+  box.setAttribute('aria-label', words`Figures that came with the link`)
   box.innerHTML = offerHtml(link, fits, lost, known)
   host.prepend(box)
   box.querySelector<HTMLElement>('button')?.focus()
@@ -170,7 +182,7 @@ export async function offerLink(host: HTMLElement): Promise<void> {
     if (target.closest('[data-use]')) ownFigures().change(fits)
     if (!target.closest('button')) return
     box.remove()
-    announce(target.closest('[data-use]') ? 'The figures of the link are in force.' : '')
+    announce(target.closest('[data-use]') ? words`The figures of the link are in force.` : '')
     if (link.at !== '') document.getElementById(link.at)?.scrollIntoView()
   })
 }
@@ -186,8 +198,8 @@ function sorted(link: LinkedFigures, known: Reader | undefined) {
   for (const [id, text] of link.figures) {
     const target = known?.target(id)
     if (target === undefined) {
-      if (isGone(id)) lost.push({ name: id, why: 'is not in this edition any more' })
-      else fits.push([id, { text, label: id, builder: 'see its note' }])
+      if (isGone(id)) lost.push({ name: id, why: words`is not in this edition any more` })
+      else fits.push([id, { text, label: id, builder: words`see its note` }])
       continue
     }
     const said = figureSaid(target, text)
@@ -206,27 +218,36 @@ function offerHtml(
 ): string {
   const items = fits.map(
     ([, { label, text, builder }]) =>
-      `<li>${escape(label)}: <b>${escape(figureText(text))}</b> <span class="soft">(the builder’s ${escape(builder)})</span></li>`,
+      `<li>${escape(label)}: <b>${escape(figureText(text))}</b> <span class="soft">(${words`the builder’s ${escape(builder)}`})</span></li>`,
   )
   const now = known?.engine.page.edition ?? ''
   const older =
     link.edition !== '' && now !== '' && link.edition !== now
-      ? `<p>The link was made with edition ${escape(link.edition)} of this note; this is edition ${escape(now)}.</p>`
+      ? `<p>${words`The link was made with edition ${escape(link.edition)} of this note; this is edition ${escape(now)}.`}</p>`
       : ''
   const gone =
     lost.length === 0
       ? ''
-      : `<p>${count(lost.length, 'figure does', 'figures do')} not fit any more:</p><ul>${lost.map(({ name, why }) => `<li>${escape(name)}: ${escape(why)}</li>`).join('')}</ul>`
+      : `<p>${counted(lost.length, words`${lost.length} figure does not fit any more:`, words`${lost.length} figures do not fit any more:`)}</p><ul>${lost.map(({ name, why }) => `<li>${escape(name)}: ${escape(why)}</li>`).join('')}</ul>`
   const unread =
-    link.dropped === 0 ? '' : `<p>${count(link.dropped, 'entry', 'entries')} could not be read.</p>`
+    link.dropped === 0
+      ? ''
+      : `<p>${counted(link.dropped, words`${link.dropped} entry could not be read.`, words`${link.dropped} entries could not be read.`)}</p>`
+  const close = `<div class="try-buttons"><button type="button">${words`Close`}</button></div>`
   if (link.tooNew)
-    return '<p>This link was made by another version of the kit, and cannot be read here. The page shows the builder’s figures.</p><div class="try-buttons"><button type="button">Close</button></div>'
+    return `<p>${words`This link was made by another version of the kit, and cannot be read here. The page shows the builder’s figures.`}</p>${close}`
   const use =
     fits.length === 0
-      ? '<div class="try-buttons"><button type="button">Close</button></div>'
-      : '<div class="try-buttons"><button type="button" data-use>Use these figures</button><button type="button" class="plain">Leave them</button></div>'
+      ? close
+      : `<div class="try-buttons"><button type="button" data-use>${words`Use these figures`}</button><button type="button" class="plain">${words`Leave them`}</button></div>`
+  const many = fits.length
+  const brings = counted(
+    many,
+    words`This link brings ${many} figure of somebody else, not the builder’s and not yours.`,
+    words`This link brings ${many} figures of somebody else, not the builder’s and not yours.`,
+  )
   return [
-    `<p><b>This link brings ${count(fits.length, 'figure', 'figures')} of somebody else, not the builder’s and not yours.</b> The page shows the builder’s until you use them.</p>`,
+    `<p><b>${brings}</b> ${words`The page shows the builder’s until you use them.`}</p>`,
     `<ul>${items.join('')}</ul>${older}${gone}${unread}${use}`,
   ].join('')
 }

@@ -13,6 +13,7 @@ import {
 } from '../card/take/index.ts'
 import { ownFigures } from './own.ts'
 import { reader, type Reader } from './reader.ts'
+import { words } from '../words/words.ts'
 
 /** What there is to take, made when it is asked for. */
 export interface Taken {
@@ -31,7 +32,7 @@ export async function toggleTake(card: HTMLElement): Promise<boolean> {
       text: () => textOf(id, one),
       mdx: () => mdxOf(id, one),
       files: {
-        of: one.engine.page.block === undefined ? 'Numbers of this note' : 'Its numbers',
+        of: one.engine.page.block === undefined ? words`Numbers of this note` : words`Its numbers`,
         save: (kind) => {
           download(kind, one)
         },
@@ -53,15 +54,15 @@ export async function toggleTakeOf(
   const { text, mdx, files } = await taken()
   const place = document.createElement('section')
   place.className = 'take-part on-screen'
-  place.setAttribute('aria-label', 'Take it along')
+  place.setAttribute('aria-label', words`Take it along`)
   place.innerHTML = [
     '<div class="try-buttons">',
-    '<button type="button" data-take="text">Copy as text</button>',
-    '<button type="button" data-take="mdx">Copy for a note of your own</button>',
+    `<button type="button" data-take="text">${words`Copy as text`}</button>`,
+    `<button type="button" data-take="mdx">${words`Copy for a note of your own`}</button>`,
     files === undefined
       ? ''
       : `<button type="button" class="plain" data-take="csv">${files.of}, CSV</button><button type="button" class="plain" data-take="json">${files.of}, JSON</button>`,
-    '</div><p role="status"></p><label hidden>What was copied <textarea readonly rows="12"></textarea></label>',
+    `</div><p role="status"></p><label hidden>${words`What was copied`} <textarea readonly rows="12"></textarea></label>`,
   ].join('')
   card.querySelector(':scope > .try-bar')?.before(place)
   place.addEventListener('click', ({ target }) => {
@@ -105,9 +106,9 @@ async function copy(place: HTMLElement, text: string): Promise<void> {
   field.value = text
   try {
     await navigator.clipboard.writeText(text)
-    said.textContent = 'Copied.'
+    said.textContent = words`Copied.`
   } catch {
-    said.textContent = 'This browser does not copy by itself: the text is selected below.'
+    said.textContent = words`This browser does not copy by itself: the text is selected below.`
     field.focus()
     field.select()
   }

@@ -14,6 +14,7 @@ import { displayUnit, parseQuantity, sameKind } from '../quantity/index.ts'
 import { judge, type Said } from './judge.ts'
 import type { Figure } from './own.ts'
 import { textsOf, type Texts } from './texts.ts'
+import { words } from '../words/words.ts'
 
 export interface Target {
   readonly id: string
@@ -87,14 +88,14 @@ export function figureSaid(target: Target, figure: Figure): ReadonlyMap<string, 
     const fits = (field.type === 'list') === (typeof figure === 'object')
     return fits
       ? judge({ [key]: field }, texts)
-      : new Map([[key, { level: 'error', text: 'This is of another form now.' }]])
+      : new Map([[key, { level: 'error', text: words`This is of another form now.` }]])
   }
   const read = parseQuantity(typeof figure === 'string' ? figure : '')
   if (!read.ok)
     return new Map([[key, { level: 'error', text: slipWords(read).replaceAll('`', '') }]])
   return number !== undefined && sameKind(read, number)
     ? new Map()
-    : new Map([[key, { level: 'error', text: `a value in ${number?.display ?? ''} is due` }]])
+    : new Map([[key, { level: 'error', text: words`a value in ${number?.display ?? ''} is due` }]])
 }
 
 export const isWrong = (said: ReadonlyMap<string, Said>): boolean =>
@@ -104,7 +105,7 @@ export const isWrong = (said: ReadonlyMap<string, Said>): boolean =>
 export const figureText = (figure: Figure): string =>
   typeof figure === 'string'
     ? figure === ''
-      ? 'left out'
+      ? words`left out`
       : figure
     : figure
         .map((row) =>
@@ -112,4 +113,4 @@ export const figureText = (figure: Figure): string =>
             .filter((text) => text !== '')
             .join(', '),
         )
-        .join('; ') || 'no rows'
+        .join('; ') || words`no rows`

@@ -14,6 +14,8 @@ import { ownFigures, type Figure } from './own.ts'
 import { patience } from './quiet.ts'
 import { reader, type Reader } from './reader.ts'
 import { textsOf, type Texts } from './texts.ts'
+import { words } from '../words/words.ts'
+import { counted } from '../words/counted.ts'
 
 /** Opens or closes the form of a card. */
 export async function toggle(card: HTMLElement): Promise<boolean> {
@@ -47,7 +49,7 @@ function openForm(
   const form = document.createElement('form')
   form.className = 'try-form on-screen'
   form.noValidate = true
-  form.setAttribute('aria-label', `Your figures for ${block.title}`)
+  form.setAttribute('aria-label', words`Your figures for ${block.title}`)
   const textInForce = (key: string): Figure | undefined =>
     one.own(`${block.id}.${key}`) ?? builder[key]
   const inForce = (): Texts =>
@@ -69,7 +71,7 @@ function openForm(
     if (target !== undefined) one.put(target, figure)
   }
   const sayVerdict = (): void => {
-    const words = (ctx: typeof one.engine.ctx | undefined): string => {
+    const verdictIn = (ctx: typeof one.engine.ctx | undefined): string => {
       const now = ctx?.block(block.id)
       return now === undefined ? '' : verdictWords[verdictName(now)]
     }
@@ -77,8 +79,8 @@ function openForm(
     tell(
       form,
       ctx.block(block.id) === ctx.builder?.block(block.id)
-        ? `Verdict: ${words(ctx)}. These are the builder’s figures.`
-        : `Verdict with your figures: ${words(ctx)}. With the builder’s: ${words(ctx.builder)}.`,
+        ? words`Verdict: ${verdictIn(ctx)}. These are the builder’s figures.`
+        : words`Verdict with your figures: ${verdictIn(ctx)}. With the builder’s: ${verdictIn(ctx.builder)}.`,
     )
   }
   const run = (finished: boolean): void => {
@@ -87,6 +89,7 @@ function openForm(
     const said = judge(calculator.inputs, texts)
     const half = halfTypedIn(form)
     const wrong = [...said].filter(([, { level }]) => level === 'error').map(([name]) => name)
+    const many = wrong.length
     const keysWrong = new Set(wrong.map((name) => name.split('.')[0]))
     for (const [key, text] of Object.entries(texts)) {
       const waits = keysWrong.has(key) || (!finished && half?.split('.')[0] === key)
@@ -102,7 +105,13 @@ function openForm(
       one.engine.markOld([block.id])
       tell(
         form,
-        `${wrong.length === 1 ? 'One entry' : `${wrong.length} entries`} to put right. The card still shows the figures before.`,
+        many === 1
+          ? words`One entry to put right. The card still shows the figures before.`
+          : counted(
+              many,
+              words`${many} entry to put right. The card still shows the figures before.`,
+              words`${many} entries to put right. The card still shows the figures before.`,
+            ),
       )
     } else if (half === undefined) {
       timer = setTimeout(() => {

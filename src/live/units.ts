@@ -8,6 +8,7 @@
  */
 import { basePath } from './base.ts'
 import { systemsOf } from './systems.ts'
+import { words } from '../words/words.ts'
 
 const root = document.documentElement
 const key = `worked-notes units ${basePath()}`
@@ -52,8 +53,7 @@ function showKept(): void {
 
 export class WorkUnits extends HTMLElement {
   connectedCallback() {
-    this.innerHTML =
-      '<label>Units <select><option value="">as written<option value="metric">metric<option value="us">US<option value="both">both</select></label>'
+    this.innerHTML = `<label>${words`Units`} <select><option value="">${words`as written`}<option value="metric">${words`metric`}<option value="us">${words`US`}<option value="both">${words`both`}</select></label>`
     this.onchange = ({ target }) => {
       if (target instanceof HTMLSelectElement) show(target.value)
       try {

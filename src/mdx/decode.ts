@@ -7,6 +7,7 @@
  */
 import type { Problem } from '../ledger/problems.ts'
 import { placesIn } from './place.ts'
+import { words } from '../words/words.ts'
 
 export interface Decoded {
   readonly text: string | undefined
@@ -16,7 +17,7 @@ export interface Decoded {
 export function decode(source: string | Uint8Array, file: string): Decoded {
   if (typeof source === 'string') return { text: withoutMark(source), problems: [] }
   if (looksLikeUtf16(source)) {
-    const text = 'the file is saved as UTF-16'
+    const text = words`the file is saved as UTF-16`
     return { text: undefined, problems: [notUtf8(text, { file, line: 1, column: 1 })] }
   }
   try {
@@ -32,7 +33,7 @@ function decodeBroken(source: Uint8Array, file: string): Decoded {
   const before = withoutMark(loosely(source.subarray(0, bad)))
   const byte = source[bad] ?? 0
   const likely = new TextDecoder('windows-1252').decode(Uint8Array.of(byte))
-  const text = `a byte here is not UTF-8 text (perhaps \`${likely}\` saved in an older encoding)`
+  const text = words`a byte here is not UTF-8 text (perhaps \`${likely}\` saved in an older encoding)`
   return {
     text: withoutMark(loosely(source)),
     problems: [notUtf8(text, placesIn(before, file)(before.length))],
@@ -45,8 +46,8 @@ function notUtf8(text: string, place: { file: string; line: number; column: numb
     level: 'error',
     ...place,
     text,
-    allowed: 'text saved as UTF-8',
-    hint: 'open the file in an editor and save it with the encoding UTF-8',
+    allowed: words`text saved as UTF-8`,
+    hint: words`open the file in an editor and save it with the encoding UTF-8`,
   }
 }
 

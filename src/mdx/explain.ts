@@ -11,6 +11,7 @@ import { mostBraces, type Fault } from './forgive.ts'
 import { lineFrom, paragraphEnd, type PlaceAt } from './place.ts'
 import { unitAt } from './prose-units.ts'
 import { matchingBrace, walkTag } from './tag.ts'
+import { words } from '../words/words.ts'
 
 export interface Explained {
   /** undefined: it only looked like markup and is plain text. */
@@ -46,8 +47,8 @@ function overlong(at: number, braces: number): Words {
   return {
     rule: 'overlong-braces',
     at,
-    text: `${braces} pairs of braces in one place, more than the ${mostBraces} that are read`,
-    hint: 'write a list of parts as a table inside the element, and a long one in several elements',
+    text: words`${braces} pairs of braces in one place, more than the ${mostBraces} that are read`,
+    hint: words`write a list of parts as a table inside the element, and a long one in several elements`,
   }
 }
 
@@ -65,8 +66,8 @@ function explainTag(text: string, { start, at }: Fault): Found {
       words: {
         rule: 'html-comment',
         at: start,
-        text: `\`${/^<!(?:--|[–—])?/.exec(line)?.[0] ?? '<!'}\` does not begin a comment here`,
-        hint: 'write `{/* … */}`',
+        text: words`\`${/^<!(?:--|[–—])?/.exec(line)?.[0] ?? '<!'}\` does not begin a comment here`,
+        hint: words`write \`{/* … */}\``,
       },
     }
   }
@@ -77,15 +78,15 @@ function explainTag(text: string, { start, at }: Fault): Found {
       words: {
         rule: 'bare-address',
         at: start,
-        text: `an address in angle brackets is read as a tag: \`${short(address[0])}\``,
-        hint: `write \`[words](${address[1]?.includes(':') ? '' : 'mailto:'}${short(address[1] ?? '')})\``,
+        text: words`an address in angle brackets is read as a tag: \`${short(address[0])}\``,
+        hint: words`write \`[words](${address[1]?.includes(':') ? '' : 'mailto:'}${short(address[1] ?? '')})\``,
       },
     }
   }
 
   const { name, end, fault } = walkTag(text, start)
   const tag = `<${text[start + 1] === '/' ? '/' : ''}${name}`
-  const found = (words: Words): Found => ({ words, end: Math.max(end, start + 1) })
+  const found = (said: Words): Found => ({ words: said, end: Math.max(end, start + 1) })
   const value = fault ? lineFrom(text, fault.at) : ''
   const attribute = fault?.attribute ?? ''
   switch (fault?.kind) {
@@ -94,8 +95,8 @@ function explainTag(text: string, { start, at }: Fault): Found {
       return found({
         rule: 'value-without-quotes',
         at: fault.at,
-        text: `the value of \`${attribute}\` has no quotes: \`${attribute}=${short(typed)}\``,
-        hint: `write \`${attribute}="${short(typed) || '…'}"\``,
+        text: words`the value of \`${attribute}\` has no quotes: \`${attribute}=${short(typed)}\``,
+        hint: words`write \`${attribute}="${short(typed) || '…'}"\``,
       })
     }
     case 'quote':
@@ -103,8 +104,8 @@ function explainTag(text: string, { start, at }: Fault): Found {
       return found({
         rule: 'quote-open',
         at: fault.at,
-        text: `the quote after \`${attribute}=\` is never closed`,
-        hint: 'write the same straight quote `"` at the end of the value',
+        text: words`the quote after \`${attribute}=\` is never closed`,
+        hint: words`write the same straight quote \`"\` at the end of the value`,
       })
     case 'braces':
       return found({ ...braceOpen(fault.at), rule: 'brace-open' })
@@ -112,8 +113,8 @@ function explainTag(text: string, { start, at }: Fault): Found {
       return found({
         rule: 'tag-open',
         at: start,
-        text: `\`${tag}\` begins a tag that has no end`,
-        hint: `end it with \`${tag.startsWith('</') ? '>' : '/>'}\`; for “less than” write \`\\<\``,
+        text: words`\`${tag}\` begins a tag that has no end`,
+        hint: words`end it with \`${tag.startsWith('</') ? '>' : '/>'}\`; for “less than” write \`\\<\``,
       })
     case 'sign':
     case undefined:
@@ -137,13 +138,13 @@ function explainInside(
   }
   const place = at ?? stop
   const sign = /^\P{Cc}/u.exec(text.slice(place))?.[0]
-  const what = sign ? `\`${sign}\` cannot stand here in the tag \`${tag}\`` : undefined
+  const what = sign ? words`\`${sign}\` cannot stand here in the tag \`${tag}\`` : undefined
   return {
     end: Math.max(stop, place),
     words: {
       rule: 'unreadable-tag',
       at: place,
-      text: what ?? `the tag \`${tag}\` cannot be read`,
+      text: what ?? words`the tag \`${tag}\` cannot be read`,
       hint: signHint(text, start, place),
     },
   }
@@ -153,13 +154,14 @@ function explainInside(
 function signHint(text: string, start: number, place: number): string {
   const sign = text[place] ?? ''
   if (/[,;]/.test(sign))
-    return `take out the \`${sign}\`: words of a tag stand apart by spaces only`
+    return words`take out the \`${sign}\`: words of a tag stand apart by spaces only`
   const colon = /([\p{L}$_][\p{L}\p{N}$_]*)\s*:\s*$/u.exec(text.slice(start, place))
-  if (colon && /["'“”„{]/.test(sign)) return `write \`${colon[1] ?? ''}="…"\`, with \`=\` for \`:\``
+  if (colon && /["'“”„{]/.test(sign))
+    return words`write \`${colon[1] ?? ''}="…"\`, with \`=\` for \`:\``
   if (/["'”]/.test(sign))
-    return 'a value ends at its next straight quote: inside it write “curly” ones, and `in` for inches'
-  if (sign === '\\') return 'a tag ends with `/>`'
-  return 'a tag is `<Name word="value" />`; for “less than” write `\\<`'
+    return words`a value ends at its next straight quote: inside it write “curly” ones, and \`in\` for inches`
+  if (sign === '\\') return words`a tag ends with \`/>\``
+  return words`a tag is \`<Name word="value" />\`; for “less than” write \`\\<\``
 }
 
 /** The `{` of the outermost braces that hold `at`. */
@@ -178,8 +180,8 @@ function braceOpen(at: number): Words {
   return {
     rule: 'brace-open',
     at,
-    text: '`{` opens braces that are never closed',
-    hint: 'close them, as in `{pumpDraw}`, or write `\\{` for a brace as text',
+    text: words`\`{\` opens braces that are never closed`,
+    hint: words`close them, as in \`{pumpDraw}\`, or write \`\\{\` for a brace as text`,
   }
 }
 
@@ -197,54 +199,53 @@ function explainBraces(text: string, start: number, at: number | undefined): Fou
 
 function unreadable(text: string, start: number, close: number, at: number | undefined): Found {
   const inner = text.slice(start + 1, close).trim()
-  const asText = 'write `\\{` for a brace as text'
-  const words = (rule: string, said: string, hint: string): Found => ({
+  const asText = words`write \`\\{\` for a brace as text`
+  const refused = (rule: string, said: string, hint: string): Found => ({
     words: { rule, at: start, text: said, hint },
     end: close + 1,
   })
   if (/^[[{]/.test(inner) && at !== undefined && at > start && at < close) {
     const rule = 'unreadable-braces'
-    const said = `a list in braces cannot be read from \`${short(lineFrom(text, at))}\` on`
-    const hint =
-      'write it as `{[{ name: "value" }, { name: "value" }]}`, with a comma between entries'
+    const said = words`a list in braces cannot be read from \`${short(lineFrom(text, at))}\` on`
+    const hint = words`write it as \`{[{ name: "value" }, { name: "value" }]}\`, with a comma between entries`
     return { words: { rule, at, text: said, hint }, end: close + 1 }
   }
   const comma = /^[-+−]?\d+,\d+/.exec(inner)
-  if (comma) return words('decimal-comma', decimalComma(inner), decimalPoint(inner))
+  if (comma) return refused('decimal-comma', decimalComma(inner), decimalPoint(inner))
   if (inner.startsWith('#')) {
-    return words(
+    return refused(
       'unreadable-braces',
-      `\`{${short(inner)}}\` does not name a heading`,
-      'take it out: a heading gets its id from its words',
+      words`\`{${short(inner)}}\` does not name a heading`,
+      words`take it out: a heading gets its id from its words`,
     )
   }
   const quantity = quantityIn(inner)
   if (quantity !== undefined) {
-    return words(
+    return refused(
       'unreadable-braces',
-      `\`{${short(inner)}}\` is neither a name nor a sum of names`,
-      `give \`${quantity}\` a name first, as in \`<Chosen id="given" value="${quantity}" because="…" />\`, and put the name into the sum; ${asText}`,
+      words`\`{${short(inner)}}\` is neither a name nor a sum of names`,
+      words`give \`${quantity}\` a name first, as in \`<Chosen id="given" value="${quantity}" because="…" />\`, and put the name into the sum; ${asText}`,
     )
   }
   if (/^[-+−]?[\d.]/.test(inner)) {
-    return words(
+    return refused(
       'unreadable-braces',
-      `\`{${short(inner)}}\` is neither a name nor a sum of names`,
-      `a name begins with a letter; a value goes into an element, as in \`<Reading value="${short(inner)}" />\`; ${asText}`,
+      words`\`{${short(inner)}}\` is neither a name nor a sum of names`,
+      words`a name begins with a letter; a value goes into an element, as in \`<Reading value="${short(inner)}" />\`; ${asText}`,
     )
   }
   if (/^[\p{L}$_][\p{L}\p{N}$_]*(?:\s+[\p{L}\p{N}$_]+)+$/u.test(inner)) {
     const joined = inner.replace(/\s+(.)/gu, (_, first: string) => first.toUpperCase())
-    return words(
+    return refused(
       'unreadable-braces',
-      `\`{${short(inner)}}\` has a space in its name`,
-      `did you mean \`{${short(joined)}}\`? ${asText}`,
+      words`\`{${short(inner)}}\` has a space in its name`,
+      words`did you mean \`{${short(joined)}}\`? ${asText}`,
     )
   }
-  return words(
+  return refused(
     'unreadable-braces',
-    `\`{${short(inner)}}\` is neither a name nor a sum of names`,
-    `write a name, as in \`{pumpDraw}\`, or a sum, as in \`{supply + back}\`; ${asText}`,
+    words`\`{${short(inner)}}\` is neither a name nor a sum of names`,
+    words`write a name, as in \`{pumpDraw}\`, or a sum, as in \`{supply + back}\`; ${asText}`,
   )
 }
 
@@ -260,11 +261,11 @@ function quantityIn(inner: string): string | undefined {
 }
 
 export function decimalComma(typed: string): string {
-  return `\`${short(typed)}\` has a decimal comma`
+  return words`\`${short(typed)}\` has a decimal comma`
 }
 
 export function decimalPoint(typed: string): string {
-  return `write \`${short(typed.replace(/(\d),(\d)/g, '$1.$2'))}\``
+  return words`write \`${short(typed.replace(/(\d),(\d)/g, '$1.$2'))}\``
 }
 
 function explainModule(text: string, { start, at, twice }: Fault): Found {
@@ -277,8 +278,8 @@ function explainModule(text: string, { start, at, twice }: Fault): Found {
       words: {
         rule: 'imported-twice',
         at: at ?? start,
-        text: `\`${twice}\` is imported a second time`,
-        hint: `keep one of the two, or give it another name: \`${twice} as ${twice}There\``,
+        text: words`\`${twice}\` is imported a second time`,
+        hint: words`keep one of the two, or give it another name: \`${twice} as ${twice}There\``,
       },
     }
   }
@@ -289,8 +290,8 @@ function explainModule(text: string, { start, at, twice }: Fault): Found {
       words: {
         rule: 'import-in-paragraph',
         at: start,
-        text: `\`${short(lineFrom(block, 0))}\` is not apart from the text below it`,
-        hint: `leave an empty line before \`${short(prose.trim())}\``,
+        text: words`\`${short(lineFrom(block, 0))}\` is not apart from the text below it`,
+        hint: words`leave an empty line before \`${short(prose.trim())}\``,
       },
     }
   }
@@ -299,8 +300,8 @@ function explainModule(text: string, { start, at, twice }: Fault): Found {
     words: {
       rule: 'unreadable-import',
       at: at ?? start,
-      text: `\`${short(lineFrom(block, 0))}\` cannot be read`,
-      hint: "write `import { pumpDraw } from './other-note.mdx'`, with straight quotes",
+      text: words`\`${short(lineFrom(block, 0))}\` cannot be read`,
+      hint: words`write \`import { pumpDraw } from './other-note.mdx'\`, with straight quotes`,
     },
   }
 }

@@ -22,6 +22,7 @@ import { anyNode } from '../ledger/read/estree.ts'
 import { bindings, freeNames } from '../ledger/read/free-names.ts'
 import { kitElements } from '../ledger/read/kit.ts'
 import { noteOwnNames } from '../ledger/names.ts'
+import { guardExpressions, type Guard } from './guard.ts'
 import { parseNote } from './parse.ts'
 import { markProblems, type Messages } from './mark.ts'
 import { fillPictures, type PicturesOfNote } from './pictures.ts'
@@ -38,6 +39,8 @@ export interface PageOfNote extends PicturesOfNote {
   href(path: string): string
   /** While its author writes: what is wrong with the note, to be told in the page. */
   readonly messages?: Messages
+  /** Who runs what stands in braces; where nobody does, it runs by itself. */
+  readonly guard?: Guard
   /** The ledger's tree, once; undefined when it is used up or the text is another. */
   takeTree(text: string): Root | undefined
 }
@@ -101,6 +104,7 @@ export function fillNote(tree: Root, source: string, page: PageOfNote): void {
     return [SKIP, index + made.length]
   })
   alignByClass(tree)
+  if (page.guard !== undefined) guardExpressions(tree, source, page.guard, messages !== undefined)
 }
 
 /** An element of the kit without anything to show, which its component would refuse. */

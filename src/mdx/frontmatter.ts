@@ -9,6 +9,7 @@ import { extractFrontmatter, parseFrontmatter } from '@astrojs/markdown-remark'
 import { parseDocument, type ErrorCode } from 'yaml'
 import type { Problem } from '../ledger/problems.ts'
 import type { PlaceAt } from './place.ts'
+import { words } from '../words/words.ts'
 
 export interface Frontmatter {
   readonly problems: readonly Problem[]
@@ -24,14 +25,16 @@ export function readFrontmatter(text: string, placeAt: PlaceAt): Frontmatter {
   const start = text.indexOf(raw)
   const blanked = blank(text, start, raw)
   if (text.slice(start - 3, start) === '+++') {
-    const words = 'the head of the note stands between `+++` lines'
-    return unreadable(blanked, [fault(placeAt(start - 3), words, 'write `---` lines instead')])
+    const said = words`the head of the note stands between \`+++\` lines`
+    return unreadable(blanked, [
+      fault(placeAt(start - 3), said, words`write \`---\` lines instead`),
+    ])
   }
   const document = parseDocument(raw, { prettyErrors: false, logLevel: 'error' })
   if (document.errors.length > 0) {
     const problems = document.errors.map(({ code, pos }) => {
       const at = start + (code === 'MISSING_CHAR' ? (openQuote(raw) ?? pos[0]) : pos[0])
-      return fault(placeAt(at), ...words(code, lineAround(text, at)))
+      return fault(placeAt(at), ...said(code, lineAround(text, at)))
     })
     return unreadable(blanked, problems)
   }
@@ -44,18 +47,20 @@ export function readFrontmatter(text: string, placeAt: PlaceAt): Frontmatter {
     return { problems: [], entries, blanked }
   } catch {
     const place = placeAt(start + raw.search(/\S|$/))
-    return unreadable(blanked, [fault(place, 'the head of the note cannot be read', entryHint)])
+    return unreadable(blanked, [
+      fault(place, words`the head of the note cannot be read`, entryHint),
+    ])
   }
 }
 
-const entryHint = 'write one `name: value` a line, with quotes round a value that has a colon'
+const entryHint = words`write one \`name: value\` a line, with quotes round a value that has a colon`
 
 function withoutBlock(text: string, placeAt: PlaceAt): Frontmatter {
   const opened = /^\s*---[ \t]*(?:\r\n?|\n)[ \t]*[\w-]+[ \t]*:/.exec(text)
   if (!opened) return { problems: [], entries: {}, blanked: text }
   const place = placeAt(text.indexOf('---'))
-  const words = 'the head of the note begins with `---` and never ends'
-  return unreadable(text, [fault(place, words, 'write a line `---` after its last entry')])
+  const said = words`the head of the note begins with \`---\` and never ends`
+  return unreadable(text, [fault(place, said, words`write a line \`---\` after its last entry`)])
 }
 
 function unreadable(blanked: string, problems: readonly Problem[]): Frontmatter {
@@ -89,21 +94,27 @@ function lineAround(text: string, offset: number): string {
 }
 
 /** What is wrong and what to write, by the fault the parser found. */
-function words(code: ErrorCode, line: string): [text: string, hint: string] {
+function said(code: ErrorCode, line: string): [text: string, hint: string] {
   const entry = /^([\w-]+):\s*(.+)$/.exec(line)
   const quoted = entry
-    ? `write \`${entry[1] ?? ''}: "${(entry[2] ?? '').replaceAll('"', "'")}"\``
+    ? words`write \`${entry[1] ?? ''}: "${(entry[2] ?? '').replaceAll('"', "'")}"\``
     : entryHint
   const told: Partial<Record<ErrorCode, [text: string, hint: string]>> = {
-    DUPLICATE_KEY: [`\`${line}\` gives an entry a second time`, 'keep one of the two'],
-    TAB_AS_INDENT: ['a line of the head begins with a tab', 'use spaces'],
-    BLOCK_AS_IMPLICIT_KEY: [`\`${line}\` has a second colon`, quoted],
-    BAD_SCALAR_START: [`\`${line}\` begins its value with a sign of the format`, quoted],
-    BAD_INDENT: [`\`${line}\` is indented otherwise than its neighbours`, 'line the entries up'],
-    MISSING_CHAR: [`a quote, bracket or colon is missing at \`${line}\``, 'close what is open'],
-    MULTILINE_IMPLICIT_KEY: [`\`${line}\` is no entry`, 'write `name: value`'],
+    DUPLICATE_KEY: [words`\`${line}\` gives an entry a second time`, words`keep one of the two`],
+    TAB_AS_INDENT: [words`a line of the head begins with a tab`, words`use spaces`],
+    BLOCK_AS_IMPLICIT_KEY: [words`\`${line}\` has a second colon`, quoted],
+    BAD_SCALAR_START: [words`\`${line}\` begins its value with a sign of the format`, quoted],
+    BAD_INDENT: [
+      words`\`${line}\` is indented otherwise than its neighbours`,
+      words`line the entries up`,
+    ],
+    MISSING_CHAR: [
+      words`a quote, bracket or colon is missing at \`${line}\``,
+      words`close what is open`,
+    ],
+    MULTILINE_IMPLICIT_KEY: [words`\`${line}\` is no entry`, words`write \`name: value\``],
   }
-  return told[code] ?? [`\`${line}\` cannot be read`, entryHint]
+  return told[code] ?? [words`\`${line}\` cannot be read`, entryHint]
 }
 
 function isRecord(value: unknown): value is Record<string, unknown> {

@@ -9,6 +9,7 @@ import type { Problem } from '../ledger/problems.ts'
 import { problem, short } from './explain.ts'
 import { isMessage, offsetOf, type OpenTag, type Pass } from './forgive.ts'
 import type { PlaceAt } from './place.ts'
+import { words } from '../words/words.ts'
 
 export interface Nesting {
   readonly problem: Problem | undefined
@@ -31,32 +32,32 @@ export function nestingFault(message: Error, pass: Pass, placeAt: PlaceAt): Nest
   }
   const quoted = `\`${short(typed)}\``
   if (ruleId !== 'end-tag-mismatch' && ruleId !== 'unexpected-closing-slash') {
-    const hint = `write \`</${nameOf(typed)}>\``
-    const words = { text: `${quoted} closes a tag and holds more than its name`, hint }
-    return tell({ rule: 'unreadable-tag', at: at ?? tag.start, ...words }, [tag], placeAt)
+    const hint = words`write \`</${nameOf(typed)}>\``
+    const said = { text: words`${quoted} closes a tag and holds more than its name`, hint }
+    return tell({ rule: 'unreadable-tag', at: at ?? tag.start, ...said }, [tag], placeAt)
   }
   if (!open) {
     if (opensBefore(pass, nameOf(typed))) return { problem: undefined, signs: [tag.start] }
-    const hint = 'take it out, or open the tag before it'
-    const words = {
+    const hint = words`take it out, or open the tag before it`
+    const said = {
       rule: 'tag-closes-nothing',
       at: tag.start,
-      text: `${quoted} closes nothing`,
+      text: words`${quoted} closes nothing`,
       hint,
     }
-    return tell(words, [tag], placeAt)
+    return tell(said, [tag], placeAt)
   }
-  const words =
+  const said =
     nameOf(typed) === (open.name ?? '')
       ? {
-          text: `${quoted} closes a tag that was opened outside this paragraph, list or emphasis`,
-          hint: 'open and close the tag inside the same one',
+          text: words`${quoted} closes a tag that was opened outside this paragraph, list or emphasis`,
+          hint: words`open and close the tag inside the same one`,
         }
       : {
-          text: `${quoted} stands where \`</${open.name ?? ''}>\` is due`,
-          hint: `close \`<${open.name ?? ''}>\` first, or end it with \`/>\``,
+          text: words`${quoted} stands where \`</${open.name ?? ''}>\` is due`,
+          hint: words`close \`<${open.name ?? ''}>\` first, or end it with \`/>\``,
         }
-  const found = tell({ rule: 'tag-mismatch', at: tag.start, ...words }, [tag, open], placeAt)
+  const found = tell({ rule: 'tag-mismatch', at: tag.start, ...said }, [tag, open], placeAt)
   return {
     signs: found.signs,
     problem: found.problem && { ...found.problem, also: [placeAt(open.start)] },
@@ -65,21 +66,24 @@ export function nestingFault(message: Error, pass: Pass, placeAt: PlaceAt): Nest
 
 /** No tag is to blame: nothing can be read as text to go on. */
 function givenUp(placeAt: PlaceAt): Nesting {
-  const words = { text: 'the note cannot be read', hint: 'take out the last change and try again' }
-  return { ...tell({ rule: 'unreadable-note', at: 0, ...words }, [], placeAt) }
+  const said = {
+    text: words`the note cannot be read`,
+    hint: words`take out the last change and try again`,
+  }
+  return { ...tell({ rule: 'unreadable-note', at: 0, ...said }, [], placeAt) }
 }
 
 function unclosed(open: OpenTag, placeAt: PlaceAt): Nesting {
   const name = open.name ?? ''
-  const words = {
+  const said = {
     rule: 'tag-open',
     at: open.start,
-    text: `\`<${name}>\` is never closed, or not in the paragraph, list or table it began in`,
+    text: words`\`<${name}>\` is never closed, or not in the paragraph, list or table it began in`,
     hint: /^(?:br|hr|img|wbr|input)$/.test(name)
-      ? `write \`<${name} />\``
-      : `end it with \`/>\`, or write \`</${name}>\` where it ends`,
+      ? words`write \`<${name} />\``
+      : words`end it with \`/>\`, or write \`</${name}>\` where it ends`,
   }
-  return tell(words, [open], placeAt)
+  return tell(said, [open], placeAt)
 }
 
 /** The tag that began last may itself be the one that is open. */
@@ -100,9 +104,9 @@ function nameOf(tag: string): string {
 }
 
 function tell(
-  words: Parameters<typeof problem>[0],
+  said: Parameters<typeof problem>[0],
   tags: readonly OpenTag[],
   placeAt: PlaceAt,
 ): Nesting {
-  return { problem: problem(words, placeAt), signs: tags.map(({ start }) => start) }
+  return { problem: problem(said, placeAt), signs: tags.map(({ start }) => start) }
 }

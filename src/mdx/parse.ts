@@ -21,6 +21,7 @@ import { nestingFault } from './nesting.ts'
 import { placesIn, type PlaceAt } from './place.ts'
 import { apply, plainSpaces, repairs, withPlainSpaces, type Change } from './repair.ts'
 import { checkShape } from './shape.ts'
+import { words } from '../words/words.ts'
 
 export interface ParsedNote {
   readonly problems: readonly Problem[]
@@ -163,8 +164,10 @@ function tell(
   }
   for (const at of strays) {
     if (isTold(at)) continue
-    const hint = 'write `\\}` for a brace as text, or open the braces, as in `{pumpDraw}`'
-    problems.push(problem({ rule: 'brace-alone', at, text: '`}` closes no braces', hint }, placeAt))
+    const hint = words`write \`\\}\` for a brace as text, or open the braces, as in \`{pumpDraw}\``
+    problems.push(
+      problem({ rule: 'brace-alone', at, text: words`\`}\` closes no braces`, hint }, placeAt),
+    )
   }
   return { problems, isTold }
 }

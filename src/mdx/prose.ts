@@ -14,6 +14,8 @@ import { markStart } from '../ledger/read/photo.ts'
 import { placesIn, type PlaceAt } from './place.ts'
 import { findNumbers, type Find } from './prose-numbers.ts'
 import { unitAt } from './prose-units.ts'
+import { words } from '../words/words.ts'
+import { counted } from '../words/counted.ts'
 
 export interface ProseOptions {
   readonly nominals: readonly string[]
@@ -233,10 +235,18 @@ function group(
   const [first, ...others] = placed
   if (!first) return []
   const list = placed.map(({ find }) => `\`${find.typed}\``).join(', ')
-  const words =
+  const said =
     rule === 'unsourced-danger'
-      ? `nothing says where ${list} ${placed.length > 1 ? 'come' : 'comes'} from (torque, current, voltage, pressure)`
-      : `nothing says where ${list} ${placed.length > 1 ? 'come' : 'comes'} from`
+      ? counted(
+          placed.length,
+          words`nothing says where ${list} comes from (torque, current, voltage, pressure)`,
+          words`nothing says where ${list} come from (torque, current, voltage, pressure)`,
+        )
+      : counted(
+          placed.length,
+          words`nothing says where ${list} comes from`,
+          words`nothing says where ${list} come from`,
+        )
   const elements = placed
     .flatMap(({ find }) => find.values)
     .map((value) => `<Reading id="…" value="${value.replaceAll('"', '')}" with="…" />`)
@@ -245,10 +255,9 @@ function group(
       rule,
       level,
       ...first.place,
-      text: words,
-      allowed:
-        'a number of its own kind (`<Reading>`, `<Rated>`, `<Assumed>`, `<Chosen>`, `<Calc>`), `<Nominal>` round the name of a size, `<Quoted>` round a figure that is only mentioned',
-      hint: `write in place of each:\n${elements.join('\n')}`,
+      text: said,
+      allowed: words`a number of its own kind (\`<Reading>\`, \`<Rated>\`, \`<Assumed>\`, \`<Chosen>\`, \`<Calc>\`), \`<Nominal>\` round the name of a size, \`<Quoted>\` round a figure that is only mentioned`,
+      hint: [words`write in place of each:`, ...elements].join('\n'),
       ...(others.length > 0 && { also: others.map(({ place }) => place) }),
     },
   ]

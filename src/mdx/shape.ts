@@ -14,6 +14,7 @@ import { kitElements } from '../ledger/read/kit.ts'
 import { decimalComma, decimalPoint, problem, short } from './explain.ts'
 import { looksLikeModule } from './module-line.ts'
 import { lineFrom, type PlaceAt } from './place.ts'
+import { words } from '../words/words.ts'
 
 export function checkShape(
   tree: Root,
@@ -62,8 +63,8 @@ function spacedTags(
       {
         rule: 'space-in-tag',
         at: start + index,
-        text: `a space between \`<\` and \`${name}\`: this is read as words`,
-        hint: `write \`<${name}\``,
+        text: words`a space between \`<\` and \`${name}\`: this is read as words`,
+        hint: words`write \`<${name}\``,
       },
       placeAt,
     ),
@@ -83,8 +84,8 @@ function boxes(node: Paragraph, text: string, placeAt: PlaceAt): readonly Proble
       {
         rule: 'no-task',
         at: start + index,
-        text: `\`${box}\` is read as words, not as the box of a task`,
-        hint: 'write `- [ ] words`, or `- [x] words` where it is done',
+        text: words`\`${box}\` is read as words, not as the box of a task`,
+        hint: words`write \`- [ ] words\`, or \`- [x] words\` where it is done`,
       },
       placeAt,
     ),
@@ -109,10 +110,10 @@ function proseImports(
       {
         rule: 'import-in-paragraph',
         at,
-        text: `\`${short(line)}\` is read as prose`,
+        text: words`\`${short(line)}\` is read as prose`,
         hint: almostImport.test(line)
-          ? "write `import { pumpDraw } from './other-note.mdx'`: a small `i`, the path in quotes"
-          : 'put it at the very beginning of a line of its own, with an empty line before and after',
+          ? words`write \`import { pumpDraw } from './other-note.mdx'\`: a small \`i\`, the path in quotes`
+          : words`put it at the very beginning of a line of its own, with an empty line before and after`,
       },
       placeAt,
     )
@@ -142,8 +143,8 @@ function brokenParagraphs(
       {
         rule: 'alone-on-line',
         at: start,
-        text: `\`${short(text.slice(start, end))}\` alone on its line ends the paragraph`,
-        hint: 'put it on the same line as a word of its sentence, or leave an empty line before and after',
+        text: words`\`${short(text.slice(start, end))}\` alone on its line ends the paragraph`,
+        hint: words`put it on the same line as a word of its sentence, or leave an empty line before and after`,
       },
       placeAt,
     )
@@ -164,13 +165,13 @@ function inBraces(node: Braces, text: string, placeAt: PlaceAt): readonly Proble
   const { start } = span(node)
   const quoted = /^\s*(["'`])([\p{ID_Start}$_][\p{ID_Continue}$.]*)\1\s*$/u.exec(node.value)?.[2]
   if (quoted !== undefined) {
-    const words = `quotes in \`{${short(node.value)}}\`: that is a word and no name`
-    const hint = `write \`{${quoted}}\` for the number of that name, or the word without braces`
-    return [problem({ rule: 'name-in-quotes', at: start, text: words, hint }, placeAt)]
+    const said = words`quotes in \`{${short(node.value)}}\`: that is a word and no name`
+    const hint = words`write \`{${quoted}}\` for the number of that name, or the word without braces`
+    return [problem({ rule: 'name-in-quotes', at: start, text: said, hint }, placeAt)]
   }
   if (node.value.trim() !== '') return commas(node.data?.estree, text, placeAt)
-  const hint = 'write a name in them, as in `{pumpDraw}`, or `\\{\\}` for braces as text'
-  return [problem({ rule: 'empty-braces', at: start, text: '`{}` is empty', hint }, placeAt)]
+  const hint = words`write a name in them, as in \`{pumpDraw}\`, or \`\\{\\}\` for braces as text`
+  return [problem({ rule: 'empty-braces', at: start, text: words`\`{}\` is empty`, hint }, placeAt)]
 }
 
 /** `1,5` and `0,5 * length`: two digits on either side of a comma, in a list of two values. */
@@ -187,8 +188,8 @@ function commas(
       const typed = text.slice(start, end)
       const comma = /(?<![\w.])\d+,\d+/.exec(typed)
       if (!comma) return
-      const words = { text: decimalComma(typed), hint: decimalPoint(typed) }
-      problems.push(problem({ rule: 'decimal-comma', at: start + comma.index, ...words }, placeAt))
+      const said = { text: decimalComma(typed), hint: decimalPoint(typed) }
+      problems.push(problem({ rule: 'decimal-comma', at: start + comma.index, ...said }, placeAt))
     })
   }
   return problems

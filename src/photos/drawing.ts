@@ -8,6 +8,7 @@
  */
 import { tokensOf, type Token } from './xml.ts'
 import type { PictureFault } from './facts.ts'
+import { words } from '../words/words.ts'
 
 export interface Drawing {
   readonly svg: string
@@ -36,8 +37,8 @@ export function readDrawing(text: string, name: string): Drawing | PictureFault 
   if (broken !== undefined)
     return {
       rule: 'drawing-broken',
-      text: `\`${name}\` is not a whole drawing: ${broken}`,
-      hint: 'open it in the program it was drawn with and save it once more',
+      text: words`\`${name}\` is not a whole drawing: ${broken}`,
+      hint: words`open it in the program it was drawn with and save it once more`,
     }
   const out: string[] = []
   const open: { readonly name: string; readonly dropped: boolean }[] = []
@@ -63,12 +64,12 @@ export function readDrawing(text: string, name: string): Drawing | PictureFault 
     if (!dropping && !dropped) out.push(opening(token))
   }
   if (root?.type !== 'open' || root.name !== 'svg')
-    return { rule: 'drawing-broken', text: `\`${name}\` is not a drawing: it has no <svg>` }
+    return { rule: 'drawing-broken', text: words`\`${name}\` is not a drawing: it has no <svg>` }
   const size = sizeOf(root.attributes)
   if (size === undefined)
     return {
       rule: 'drawing-without-size',
-      text: `\`${name}\` does not say how large it is: its <svg> has no \`viewBox\``,
+      text: words`\`${name}\` does not say how large it is: its <svg> has no \`viewBox\``,
       hint: '`viewBox="0 0 400 240"`',
     }
   return { svg: `${out.join('').trim()}\n`, ...size }
@@ -113,27 +114,27 @@ function styleFault(text: string, name: string): PictureFault | undefined {
     String.fromCodePoint(Math.min(Number.parseInt(code, 16), 0x10ffff)),
   )
   if (/expression\s*\(|-moz-binding|behaviou?r\s*:/i.test(plainText))
-    return scripted(name, 'its style')
+    return scripted(name, words`its style`)
   const address = /url\(\s*['"]?\s*(?!#)([^'")]*)/i.exec(plainText)
   if (address !== null) return elsewhere(name, `\`url(${short(address[1] ?? '')})\``)
   if (/@import|image-set\s*\(|\bimage\s*\(|@font-face/i.test(plainText))
-    return elsewhere(name, 'its style')
+    return elsewhere(name, words`its style`)
   return undefined
 }
 
 function scripted(name: string, what: string): PictureFault {
   return {
     rule: 'drawing-with-script',
-    text: `\`${name}\` holds ${what}: a drawing on the site runs nothing`,
-    hint: 'save it as plain SVG, or as PNG',
+    text: words`\`${name}\` holds ${what}: a drawing on the site runs nothing`,
+    hint: words`save it as plain SVG, or as PNG`,
   }
 }
 
 function elsewhere(name: string, what: string): PictureFault {
   return {
     rule: 'drawing-refers-elsewhere',
-    text: `\`${name}\` holds ${what}: a drawing on the site asks for no other file and holds none`,
-    hint: 'take it out and save as plain SVG, or save the drawing as PNG',
+    text: words`\`${name}\` holds ${what}: a drawing on the site asks for no other file and holds none`,
+    hint: words`take it out and save as plain SVG, or save the drawing as PNG`,
   }
 }
 

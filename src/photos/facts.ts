@@ -4,6 +4,7 @@
  * machine, and a changed one never meets an old copy.
  */
 import type { Problem } from '../ledger/problems.ts'
+import { words } from '../words/words.ts'
 
 export interface PhotoFacts {
   readonly type: 'photo'
@@ -28,8 +29,7 @@ export type PictureFacts = PhotoFacts | DrawingFacts
 export type PictureFault = Pick<Problem, 'rule' | 'text' | 'allowed' | 'hint'>
 
 /** What to do with a phone's own kind of photo. */
-export const heicHint =
-  'a phone saves this kind by itself: share or export it as JPEG, and set its camera to JPEG for the next ones'
+export const heicHint = words`a phone saves this kind by itself: share or export it as JPEG, and set its camera to JPEG for the next ones`
 
 export const formats = ['avif', 'webp'] as const
 export type Format = (typeof formats)[number]

@@ -13,6 +13,7 @@ import sharp from 'sharp'
 import { forAll } from './all.ts'
 import { readDrawing } from './drawing.ts'
 import { isRaster, sniff } from './sniff.ts'
+import { words } from '../words/words.ts'
 
 export interface Left {
   /** Within the site. */
@@ -40,7 +41,7 @@ export async function picturesLeft(
     const texts = await inFile(file, bytes)
     for (const [name, original] of sizes.get(bytes.length) ?? [])
       if (digest(await readFile(original)) === digest(bytes))
-        texts.push(`is \`${name}\` as it came; a note shows it with \`![what it shows](./…)\``)
+        texts.push(words`is \`${name}\` as it came; a note shows it with \`![what it shows](./…)\``)
     return texts.map((text) => ({ file, text }))
   })
   return found.flat()
@@ -56,7 +57,7 @@ export async function originalsIn(content: string): Promise<ReadonlyMap<string, 
 async function inFile(file: string, bytes: Buffer): Promise<string[]> {
   const kind = sniff(bytes)
   // Its records cannot all be read, and no browser needs one.
-  if (kind === 'tiff') return ['is a TIFF, which may hold any record']
+  if (kind === 'tiff') return [words`is a TIFF, which may hold any record`]
   if (isRaster(kind)) return inRaster(bytes)
   if (file.endsWith('.svg')) {
     const drawing = readDrawing(bytes.toString('utf8'), file)
@@ -76,17 +77,19 @@ async function inRaster(bytes: Buffer): Promise<string[]> {
   try {
     const read = await sharp(bytes, { limitInputPixels: false }).metadata()
     const records = [
-      read.exif && 'EXIF (place, time, camera)',
-      read.xmp && 'XMP (owner, program)',
-      read.iptc && 'IPTC (owner, place)',
-      read.tifftagPhotoshop && 'a record of a picture program',
-      read.icc && 'a colour profile (camera or screen)',
-      read.comments && 'a comment',
-      read.orientation !== undefined && read.orientation > 1 && 'a note that it is to be turned',
+      read.exif && words`EXIF (place, time, camera)`,
+      read.xmp && words`XMP (owner, program)`,
+      read.iptc && words`IPTC (owner, place)`,
+      read.tifftagPhotoshop && words`a record of a picture program`,
+      read.icc && words`a colour profile (camera or screen)`,
+      read.comments && words`a comment`,
+      read.orientation !== undefined &&
+        read.orientation > 1 &&
+        words`a note that it is to be turned`,
     ].filter((one) => typeof one === 'string')
-    return records.length === 0 ? [] : [`still holds ${records.join(', ')}`]
+    return records.length === 0 ? [] : [words`still holds ${records.join(', ')}`]
   } catch {
-    return ['is a picture that cannot be read']
+    return [words`is a picture that cannot be read`]
   }
 }
 

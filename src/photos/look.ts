@@ -15,6 +15,7 @@ import { readDrawing } from './drawing.ts'
 import { heicHint, type PictureFacts, type PictureFault } from './facts.ts'
 import { decoder, mostDrawingMegabytes, mostMegabytes, mostMegapixels, recipe } from './recipe.ts'
 import { isRaster, sniff, type Raster, type Sniffed } from './sniff.ts'
+import { words } from '../words/words.ts'
 
 export type Looked = { readonly facts: PictureFacts } | { readonly fault: PictureFault }
 
@@ -49,7 +50,7 @@ async function readWhole(path: string, name: string): Promise<Buffer | PictureFa
     try {
       const { size } = await file.stat()
       if (size > mostMegabytes * 1e6)
-        return tooLarge(name, `has ${Math.round(size / 1e6)} megabytes`)
+        return tooLarge(words`\`${name}\` has ${Math.round(size / 1e6)} megabytes`)
     } finally {
       await file.close()
     }
@@ -60,9 +61,9 @@ async function readWhole(path: string, name: string): Promise<Buffer | PictureFa
       rule: 'picture-unreadable',
       text:
         code === 'EISDIR'
-          ? `\`${name}\` is a folder`
-          : `\`${name}\` cannot be opened on this machine`,
-      ...(code === 'EACCES' && { hint: 'allow the file to be read' }),
+          ? words`\`${name}\` is a folder`
+          : words`\`${name}\` cannot be opened on this machine`,
+      ...(code === 'EACCES' && { hint: words`allow the file to be read` }),
     }
   }
 }
@@ -72,7 +73,9 @@ async function lookInside(bytes: Buffer, name: string, key: string): Promise<Loo
   if (isDrawingName(name)) {
     if (kind !== 'drawing' && kind !== 'text') return { fault: otherInside(kind, name) }
     if (bytes.length > mostDrawingMegabytes * 1e6)
-      return { fault: tooLarge(name, `has ${(bytes.length / 1e6).toFixed(1)} megabytes`) }
+      return {
+        fault: tooLarge(words`\`${name}\` has ${(bytes.length / 1e6).toFixed(1)} megabytes`),
+      }
     const drawing = readDrawing(bytes.toString('utf8'), name)
     if ('rule' in drawing) return { fault: drawing }
     const { width, height } = drawing
@@ -96,14 +99,16 @@ async function lookAtRaster(
     return { fault: cutOrBroken(bytes, kind, name) }
   }
   const { width, height } = head.autoOrient
-  const size = `${width.toLocaleString('en')} × ${height.toLocaleString('en')} pixels`
-  if (width * height > mostMegapixels * 1e6)
+  if (width * height > mostMegapixels * 1e6) {
+    const [wide, high, all] = [width, height, Math.round((width * height) / 1e6)].map((number) =>
+      number.toLocaleString('en'),
+    )
     return {
       fault: tooLarge(
-        name,
-        `is ${size} (${Math.round((width * height) / 1e6).toLocaleString('en')} megapixels)`,
+        words`\`${name}\` is ${wide ?? ''} × ${high ?? ''} pixels (${all ?? ''} megapixels)`,
       ),
     }
+  }
   try {
     await decoder(bytes).resize(16, 16, { fit: 'fill', kernel: 'nearest' }).raw().toBuffer()
   } catch {
@@ -158,48 +163,53 @@ function cutOrBroken(bytes: Buffer, kind: Raster, name: string): PictureFault {
   if (isCut(bytes, kind))
     return {
       rule: 'picture-cut-off',
-      text: `\`${name}\` ends in the middle of the picture: only a part of the file is here`,
-      hint: 'copy it again from the phone or the camera',
+      text: words`\`${name}\` ends in the middle of the picture: only a part of the file is here`,
+      hint: words`copy it again from the phone or the camera`,
     }
   return {
     rule: 'picture-broken',
-    text: `\`${name}\` begins like a picture (${kind.toUpperCase()}) and cannot be read to its end`,
-    hint: 'copy it again from the phone or the camera, or open it in a picture program and save it as JPEG',
+    text: words`\`${name}\` begins like a picture (${kind.toUpperCase()}) and cannot be read to its end`,
+    hint: words`copy it again from the phone or the camera, or open it in a picture program and save it as JPEG`,
   }
 }
 
-function tooLarge(name: string, what: string): PictureFault {
+function tooLarge(text: string): PictureFault {
   return {
     rule: 'picture-too-large',
-    text: `\`${name}\` ${what}`,
-    allowed: `up to ${mostMegapixels} megapixels and ${mostMegabytes} megabytes, a drawing up to ${mostDrawingMegabytes}`,
-    hint: 'save a smaller copy and name that one',
+    text,
+    allowed: words`up to ${mostMegapixels} megapixels and ${mostMegabytes} megabytes, a drawing up to ${mostDrawingMegabytes}`,
+    hint: words`save a smaller copy and name that one`,
   }
 }
 
-const insides: Readonly<Record<Exclude<Sniffed, Raster>, readonly [what: string, hint?: string]>> =
-  {
-    empty: ['is empty', 'copy it again from the phone or the camera'],
-    heic: ['is a phone’s HEIC inside, which browsers do not show', heicHint],
-    film: ['is a film inside', 'save one picture of it as JPEG'],
-    pdf: ['is a PDF inside', 'save the page as PNG'],
-    archive: ['is an archive inside', 'unpack it and name the picture in it'],
-    drawing: ['is a drawing (SVG) inside', 'let its name end in `.svg`'],
+/** What a file is inside that is no picture of the kind its name says. */
+function insideOf(kind: Sniffed, name: string): readonly [text: string, hint?: string] {
+  if (isRaster(kind))
+    return [
+      words`\`${name}\` is a photo (${kind.toUpperCase()}) inside`,
+      words`let its name end in \`.${kind === 'jpeg' ? 'jpg' : kind}\``,
+    ]
+  const insides: Readonly<
+    Record<Exclude<Sniffed, Raster>, readonly [text: string, hint?: string]>
+  > = {
+    empty: [words`\`${name}\` is empty`, words`copy it again from the phone or the camera`],
+    heic: [words`\`${name}\` is a phone’s HEIC inside, which browsers do not show`, heicHint],
+    film: [words`\`${name}\` is a film inside`, words`save one picture of it as JPEG`],
+    pdf: [words`\`${name}\` is a PDF inside`, words`save the page as PNG`],
+    archive: [words`\`${name}\` is an archive inside`, words`unpack it and name the picture in it`],
+    drawing: [words`\`${name}\` is a drawing (SVG) inside`, words`let its name end in \`.svg\``],
     text: [
-      'holds text and no picture',
-      'a renamed file stays what it was: find the picture itself',
+      words`\`${name}\` holds text and no picture`,
+      words`a renamed file stays what it was: find the picture itself`,
     ],
-    unknown: ['holds no picture that can be read', 'save it as JPEG or PNG'],
+    unknown: [words`\`${name}\` holds no picture that can be read`, words`save it as JPEG or PNG`],
   }
+  return insides[kind]
+}
 
 function otherInside(kind: Sniffed, name: string): PictureFault {
-  const [what, hint] = isRaster(kind)
-    ? [
-        `is a photo (${kind.toUpperCase()}) inside`,
-        `let its name end in \`.${kind === 'jpeg' ? 'jpg' : kind}\``,
-      ]
-    : insides[kind]
-  return { rule: 'not-a-picture', text: `\`${name}\` ${what}`, ...(hint !== undefined && { hint }) }
+  const [text, hint] = insideOf(kind, name)
+  return { rule: 'not-a-picture', text, ...(hint !== undefined && { hint }) }
 }
 
 function factsIn(bytes: Buffer | undefined, key: string): PictureFacts | undefined {

@@ -21,6 +21,7 @@ import {
 } from './facts.ts'
 import { keyOf } from './look.ts'
 import { decoder, encoded } from './recipe.ts'
+import { words } from '../words/words.ts'
 
 /** The names of all files of a picture. */
 export function namesOf(facts: PictureFacts): string[] {
@@ -52,7 +53,7 @@ async function makeAll(
 ): Promise<ReadonlyMap<string, Buffer>> {
   const bytes = await readFile(path)
   if (keyOf(bytes) !== facts.key)
-    throw new Error(`${path} changed while the site was built: build it once more`)
+    throw new Error(words`${path} changed while the site was built: build it once more`)
   const made =
     facts.type === 'photo' ? await makePhoto(bytes, facts) : makeDrawing(bytes, path, facts.key)
   for (const [name, file] of made) await keep(name, file, folder)

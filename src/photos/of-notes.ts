@@ -10,6 +10,7 @@ import { problemAt } from '../ledger/report.ts'
 import { forAll } from './all.ts'
 import type { PictureFacts } from './facts.ts'
 import { lookAt, type Looked } from './look.ts'
+import { words } from '../words/words.ts'
 
 export interface PicturesOfNotes {
   /** Path within the content folder -> what is known of it. */
@@ -53,8 +54,8 @@ export async function lookAtPictures(
         problemAt(file, use, {
           rule: 'moving-picture',
           level: 'warning',
-          text: `\`${use.path.slice(use.path.lastIndexOf('/') + 1)}\` moves: only its first picture is shown`,
-          hint: 'save the picture that matters as JPEG or PNG',
+          text: words`\`${use.path.slice(use.path.lastIndexOf('/') + 1)}\` moves: only its first picture is shown`,
+          hint: words`save the picture that matters as JPEG or PNG`,
         }),
       ]
     }),

@@ -3,6 +3,8 @@
  * through means the same to every reader. Comments and instructions are left out. A document type with
  * declarations of its own is refused: it can make a few letters into gigabytes.
  */
+import { words } from '../words/words.ts'
+
 export type Token =
   | {
       readonly type: 'open'
@@ -28,7 +30,7 @@ const tag = new RegExp(
 const pair = new RegExp(String.raw`(${name})\s*=\s*(?:"([^"]*)"|'([^']*)')`, 'gu')
 const skipped = /<!--[\s\S]*?-->|<\?[\s\S]*?\?>|<!DOCTYPE[^>[]*>/y
 const section = /<!\[CDATA\[([\s\S]*?)\]\]>/y
-const words = /[^<]+/y
+const stretch = /[^<]+/y
 
 export function tokensOf(text: string): Tokens {
   const tokens: Token[] = []
@@ -42,15 +44,15 @@ export function tokensOf(text: string): Tokens {
   }
   const stop = (why: string): Tokens => ({
     tokens: [],
-    broken: `${why} in line ${text.slice(0, at).split('\n').length}`,
+    broken: words`${why} in line ${text.slice(0, at).split('\n').length}`,
   })
   while (at < text.length) {
-    const run = take(words)
+    const run = take(stretch)
     if (run !== null) {
       if (/&(?!(?:#\d+|#x[0-9a-f]+|amp|lt|gt|quot|apos);)/i.test(run[0]))
-        return stop('a stray `&` or a name of its own')
+        return stop(words`a stray \`&\` or a name of its own`)
       if (open.length > 0) tokens.push({ type: 'text', text: run[0] })
-      else if (run[0].trim() !== '') return stop('words outside the drawing')
+      else if (run[0].trim() !== '') return stop(words`words outside the drawing`)
       continue
     }
     if (take(skipped) !== null) continue
@@ -64,15 +66,15 @@ export function tokensOf(text: string): Tokens {
       continue
     }
     const found = take(tag)
-    if (found === null) return stop('a tag that does not end, or a declaration')
+    if (found === null) return stop(words`a tag that does not end, or a declaration`)
     const [, slash = '', element = '', written = '', end = ''] = found
     if (slash !== '') {
       if (written !== '' || end !== '' || open.pop() !== element)
-        return stop(`</${element}> closes nothing`)
+        return stop(words`</${element}> closes nothing`)
       tokens.push({ type: 'close', name: element })
       continue
     }
-    if (open.length === 0 && tokens.length > 0) return stop('a second drawing')
+    if (open.length === 0 && tokens.length > 0) return stop(words`a second drawing`)
     const attributes = [...written.matchAll(pair)].map(
       ([, key = '', double, single = '']) =>
         [key, double ?? single.replaceAll('"', '&quot;')] as const,
@@ -80,12 +82,12 @@ export function tokensOf(text: string): Tokens {
     if (
       attributes.some(([, value]) => /&(?!(?:#\d+|#x[0-9a-f]+|amp|lt|gt|quot|apos);)/i.test(value))
     )
-      return stop('a stray `&` or a name of its own')
+      return stop(words`a stray \`&\` or a name of its own`)
     if (new Set(attributes.map(([key]) => key)).size < attributes.length)
-      return stop('an attribute that stands twice')
+      return stop(words`an attribute that stands twice`)
     tokens.push({ type: 'open', name: element, attributes, empty: end !== '' })
     if (end === '') open.push(element)
   }
-  if (open.length > 0) return stop(`<${open.at(-1) ?? ''}> is not closed`)
+  if (open.length > 0) return stop(words`<${open.at(-1) ?? ''}> is not closed`)
   return { tokens }
 }

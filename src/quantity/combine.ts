@@ -9,6 +9,7 @@ import { dimensions, isEnergetic, names } from './dimensions.ts'
 import { displayUnit } from './display.ts'
 import type { Of, Quantity, Slip, Vector } from './types.ts'
 import { add, none, sameVector } from './vector.ts'
+import { words } from '../words/words.ts'
 
 const slip = (rule: string, text: string, hint?: string): Slip => ({
   ok: false,
@@ -17,53 +18,65 @@ const slip = (rule: string, text: string, hint?: string): Slip => ({
   ...(hint !== undefined && { hint }),
 })
 
-const words = (q: Quantity): string =>
-  q.of ? dimensions[q.of].words : `a value in ${displayUnit(q, 'metric') || 'plain numbers'}`
+const what = (q: Quantity): string =>
+  q.of
+    ? dimensions[q.of].words
+    : words`a value in ${displayUnit(q, 'metric') || words`plain numbers`}`
 
 const isPoint = (q: Quantity): boolean => q.flavour !== 'amount'
 
 export function combine(op: '+' | '-' | '*' | '/', a: Quantity, b: Quantity): Quantity | Slip {
   const result = op === '+' || op === '-' ? sum(op, a, b) : product(op, a, b)
   if ('value' in result && !Number.isFinite(result.value))
-    return slip('not-finite', `the result of \`${op}\` is too large to be a number`)
+    return slip('not-finite', words`the result of \`${op}\` is too large to be a number`)
   return result
 }
 
 export function negate(a: Quantity): Quantity | Slip {
-  if (isPoint(a)) return slip('point-negated', `${words(a)} cannot be turned into its negative`)
+  if (isPoint(a)) return slip('point-negated', words`${what(a)} cannot be turned into its negative`)
   return { ...a, value: -a.value || 0 }
 }
 
 function sum(op: '+' | '-', a: Quantity, b: Quantity): Quantity | Slip {
-  const refused = `${words(b)} cannot be ${op === '+' ? 'added to' : 'taken from'} ${words(a)}`
+  const refused =
+    op === '+'
+      ? words`${what(b)} cannot be added to ${what(a)}`
+      : words`${what(b)} cannot be taken from ${what(a)}`
   const value = op === '+' ? a.value + b.value : a.value - b.value
   if (!sameVector(a.vector, b.vector) || !sameMeaning(a, b)) return slip('wrong-dimension', refused)
   if (!isPoint(a) && !isPoint(b)) return named(value, a.vector, commonName(a, b))
   if (!isPoint(b)) return { ...a, value }
   if (!isPoint(a)) return op === '+' ? { ...b, value } : slip('point-from-difference', refused)
   if (a.flavour !== b.flavour)
-    return slip('points-mixed', refused, 'the pressure of the air lies between gauge and absolute')
+    return slip(
+      'points-mixed',
+      refused,
+      words`the pressure of the air lies between gauge and absolute`,
+    )
   const isTemperature = a.flavour === 'temperature'
   if (op === '-')
     return named(value, a.vector, isTemperature ? 'temperatureDifference' : 'pressure')
-  const difference = isTemperature
-    ? 'difference, as `6 K` or `11 Δ°F`'
-    : 'pressure difference, as `30 kPa`'
-  return slip('points-added', refused, `one of the two must be a ${difference}`)
+  const hint = isTemperature
+    ? words`one of the two must be a difference, as \`6 K\` or \`11 Δ°F\``
+    : words`one of the two must be a pressure difference, as \`30 kPa\``
+  return slip('points-added', refused, hint)
 }
 
 function product(op: '*' | '/', a: Quantity, b: Quantity): Quantity | Slip {
   const point = isPoint(a) ? a : b
   if (isPoint(point)) {
-    const done = op === '*' ? 'multiplied' : 'divided'
-    const difference = point.flavour === 'temperature' ? 'two temperatures' : 'two pressures'
     return slip(
       'point-multiplied',
-      `${words(point)} is a point on a scale and cannot be ${done}`,
-      `take the difference of ${difference} first`,
+      op === '*'
+        ? words`${what(point)} is a point on a scale and cannot be multiplied`
+        : words`${what(point)} is a point on a scale and cannot be divided`,
+      point.flavour === 'temperature'
+        ? words`take the difference of two temperatures first`
+        : words`take the difference of two pressures first`,
     )
   }
-  if (op === '/' && b.value === 0) return slip('division-by-zero', `${words(a)} is divided by zero`)
+  if (op === '/' && b.value === 0)
+    return slip('division-by-zero', words`${what(a)} is divided by zero`)
   const value = op === '*' ? a.value * b.value : a.value / b.value
   const vector = withoutAngle(add(a.vector, b.vector, op === '*' ? 1 : -1))
   return named(value, vector, productName(op, vector, a, b))

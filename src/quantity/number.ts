@@ -5,6 +5,8 @@
  * repeating them in a hint, and the rest; or a slip. `1,200` is twelve hundred; `1,5` and `0,125` are
  * decimal commas and refused; `1-1/2` is one and a half, `3-5` a range.
  */
+import { words } from '../words/words.ts'
+
 export interface ReadNumber {
   readonly ok: true
   readonly number: number
@@ -33,12 +35,20 @@ export function readNumber(text: string, typed = text): ReadNumber | NumberSlip 
     ...(hint !== undefined && { hint }),
   })
   const quoted = `\`${typed}\``
-  if (text === '') return refuse('empty', 'nothing is written here')
+  if (text === '') return refuse('empty', words`nothing is written here`)
   const bare = text.replace(/^(?:[~≈≃<>≤≥=]+|about\b|approx\b\.?|circa\b|ca?\.) ?(?=[-–.\d])/i, '')
   if (bare !== text)
-    return refuse('not-one-number', `${quoted} does not say one number`, `write \`${bare}\``)
+    return refuse(
+      'not-one-number',
+      words`${quoted} does not say one number`,
+      words`write \`${bare}\``,
+    )
   if (/±|\+\/-|\+-/.test(text))
-    return refuse('plus-minus', `${quoted} holds a ±`, 'write the ± in a place of its own')
+    return refuse(
+      'plus-minus',
+      words`${quoted} holds a ±`,
+      words`write the ± in a place of its own`,
+    )
 
   const sign = /^(?:[-–—] ?|\+)/.exec(text)?.[0] ?? ''
   const body = text.slice(sign.length)
@@ -49,7 +59,8 @@ export function readNumber(text: string, typed = text): ReadNumber | NumberSlip 
     return finite(minus ? -number : number, minus + parts, Infinity, body.slice(parts.length))
   }
   const [found = '', digits = '', places = '', size, power] = decimal.exec(body) ?? []
-  if (!/\d/.test(found)) return refuse('not-a-quantity', `${quoted} does not begin with a number`)
+  if (!/\d/.test(found))
+    return refuse('not-a-quantity', words`${quoted} does not begin with a number`)
   const rest = body.slice(found.length)
   if (rest.startsWith(',') || /^[.,]\d/.test(rest)) {
     const all = /^[\d.,]+/.exec(body)?.[0] ?? ''
@@ -61,13 +72,13 @@ export function readNumber(text: string, typed = text): ReadNumber | NumberSlip 
     return refuse(
       comma ? 'decimal-comma' : 'two-points',
       comma
-        ? `\`${all}\` has a comma where numbers here have a point`
-        : `\`${all}\` has more than one point`,
-      `did you mean \`${minus}${plain}${body.slice(all.length)}\`?`,
+        ? words`\`${all}\` has a comma where numbers here have a point`
+        : words`\`${all}\` has more than one point`,
+      words`did you mean \`${minus}${plain}${body.slice(all.length)}\`?`,
     )
   }
   if (range.test(rest))
-    return refuse('range', `${quoted} is a range, not one number`, 'pick one of the two')
+    return refuse('range', words`${quoted} is a range, not one number`, words`pick one of the two`)
   const mantissa = digits.replaceAll(',', '') + places
   const figures = mantissa.replace('.', '').replace(/^0+(?=.)/, '').length
   const exponent = size ?? power ?? '0'
@@ -81,7 +92,7 @@ export function readNumber(text: string, typed = text): ReadNumber | NumberSlip 
     rest: string,
   ): ReadNumber | NumberSlip {
     if (!Number.isFinite(number))
-      return refuse('not-finite', `\`${said}\` is not a number that can be worked with`)
+      return refuse('not-finite', words`\`${said}\` is not a number that can be worked with`)
     return { ok: true, number, digits: said, figures, rest: rest.trim() }
   }
 }

@@ -15,8 +15,26 @@ import { tidy, tidyUnit } from './tidy.ts'
 import type { Of, ParsedQuantity, Slip } from './types.ts'
 import { isUnit, readUnit, unitNames, type Unit } from './unit.ts'
 import { none } from './vector.ts'
+import { oneOf } from '../words/lists.ts'
+import { words } from '../words/words.ts'
 
-export function parseQuantity(text: string, of?: Of): ParsedQuantity | Slip {
+type Read = ParsedQuantity | Slip
+
+/** A ledger reads the same texts again and again; more than a large site holds is not kept. */
+const mostKept = 5000
+const kept = new Map<string, Read>()
+
+export function parseQuantity(text: string, of?: Of): Read {
+  const key = `${of ?? ''}:${text}`
+  const before = kept.get(key)
+  if (before !== undefined) return before
+  const read = readQuantity(text, of)
+  if (kept.size >= mostKept) kept.clear()
+  kept.set(key, read)
+  return read
+}
+
+function readQuantity(text: string, of?: Of): Read {
   const typed = text.trim()
   const slip = (rule: string, why: string, hint?: string): Slip => ({
     ok: false,
@@ -28,7 +46,7 @@ export function parseQuantity(text: string, of?: Of): ParsedQuantity | Slip {
   if (typed.length > 100)
     return slip(
       'not-a-quantity',
-      `\`${typed.slice(0, 20)} …\` is too long for a number with a unit`,
+      words`\`${typed.slice(0, 20)} …\` is too long for a number with a unit`,
     )
   const tidied = unitLast(tidy(text))
   const gauge = /^(\d+\/0|\d+(?:\.\d+)?) ?AWG$/i.exec(tidied)?.[1]
@@ -40,8 +58,8 @@ export function parseQuantity(text: string, of?: Of): ParsedQuantity | Slip {
   if (number === undefined)
     return slip(
       'no-such-size',
-      `\`${typed}\` is not a size of the American wire gauge`,
-      'the sizes run from 40 to 1, then 1/0 to 4/0',
+      words`\`${typed}\` is not a size of the American wire gauge`,
+      words`the sizes run from 40 to 1, then 1/0 to 4/0`,
     )
 
   if (rest === '') return plain()
@@ -49,28 +67,29 @@ export function parseQuantity(text: string, of?: Of): ParsedQuantity | Slip {
   if (of !== undefined && isOtherCurrency(said))
     return slip(
       'other-currency',
-      `\`${typed}\` is not in US$, and no rate of exchange is kept here`,
-      'convert it and write US$',
+      words`\`${typed}\` is not in US$, and no rate of exchange is kept here`,
+      words`convert it and write US$`,
     )
   if (/(?<![/^\w-])\d/.test(said.replace(/^1\//, '/'))) {
     const joined = /^\d{3}(?: \d{3})*(?!\d)/.exec(rest)?.[0]
     const hint =
       joined &&
-      `did you mean \`${digits}${joined.replaceAll(' ', '')}${rest.slice(joined.length)}\`?`
+      words`did you mean \`${digits}${joined.replaceAll(' ', '')}${rest.slice(joined.length)}\`?`
     return slip(
       'two-quantities',
-      `\`${typed}\` holds more than one number`,
-      hint ?? 'write one number and its unit',
+      words`\`${typed}\` holds more than one number`,
+      hint ?? words`write one number and its unit`,
     )
   }
 
   const letter = /^°? ?([CF]|celsius|centigrade|fahrenheit)$/i.exec(said)?.[1]?.[0]?.toUpperCase()
   if (letter !== undefined && said.length === 1 && of === undefined) {
-    const electric = letter === 'C' ? 'coulomb' : 'farad'
     return slip(
       'ambiguous-unit',
-      `\`${typed}\` could be in °${letter} or in ${electric}s`,
-      `write \`${digits} °${letter}\` or \`${digits} ${electric}\``,
+      letter === 'C'
+        ? words`\`${typed}\` could be in °C or in coulombs`
+        : words`\`${typed}\` could be in °F or in farads`,
+      words`write ${oneOf([`°${letter}`, letter === 'C' ? 'coulomb' : 'farad'].map((unit) => `\`${digits} ${unit}\``))}`,
     )
   }
   const electric = (said === 'C' && of === 'charge') || (said === 'F' && of === 'capacitance')
@@ -79,24 +98,24 @@ export function parseQuantity(text: string, of?: Of): ParsedQuantity | Slip {
     if ('instead' in unit)
       return slip(
         'ambiguous-unit',
-        `\`${said}\` can be read in two ways`,
-        `did you mean \`${digits} ${unit.instead}\`?`,
+        words`\`${said}\` can be read in two ways`,
+        words`did you mean \`${digits} ${unit.instead}\`?`,
       )
     return slip(
       'unknown-unit',
-      `\`${unit.unknown}\` is not a unit known here`,
+      words`\`${unit.unknown}\` is not a unit known here`,
       meant(said, unit.unknown),
     )
   }
   if (of === undefined || fits(of, unit)) {
     const bare = said.length === 1 && unit.flavour === 'temperature'
-    return quantity(unit, bare ? `\`${typed}\` is read as ${digits} ${unit.name}` : undefined)
+    return quantity(unit, bare ? words`\`${typed}\` is read as ${digits} ${unit.name}` : undefined)
   }
   const forceful = readUnit(
     said.replace(/\b(lbs?|kg)(?=\/)/, (mass) => `${mass.replace('s', '')}f`),
   )
   if (isUnit(forceful) && fits(of, forceful))
-    return quantity(forceful, `\`${typed}\` is read as ${digits} ${forceful.name}`)
+    return quantity(forceful, words`\`${typed}\` is read as ${digits} ${forceful.name}`)
   const { rule, text: why, hint } = explain(typed, digits, unit, of)
   return slip(rule, why, hint)
 
@@ -111,19 +130,19 @@ export function parseQuantity(text: string, of?: Of): ParsedQuantity | Slip {
       return name !== '' && isUnit(unit) && (of === undefined || fits(of, unit))
     })
     const near = current.test(said) ? known[0] : nearestName(said, known)
-    return near === undefined ? undefined : `did you mean \`${digits} ${near}\`?`
+    return near === undefined ? undefined : words`did you mean \`${digits} ${near}\`?`
   }
 
-  function plain(): ParsedQuantity | Slip {
+  function plain(): Read {
     const whole = /^[+-]?\d+$/.test(digits)
     const due = of ?? 'number'
     if (due !== 'number' && due !== 'fraction')
-      return slip('no-unit', `\`${typed}\` has no unit; ${dimensions[due].words} is due`)
+      return slip('no-unit', words`\`${typed}\` has no unit; ${dimensions[due].words} is due`)
     if (due === 'fraction' && Math.abs(number ?? 0) > 1)
       return slip(
         'more-than-whole',
-        `\`${typed}\` without % is more than the whole`,
-        `did you mean \`${typed} %\`?`,
+        words`\`${typed}\` without % is more than the whole`,
+        words`did you mean \`${typed} %\`?`,
       )
     return {
       ok: true,
@@ -137,20 +156,24 @@ export function parseQuantity(text: string, of?: Of): ParsedQuantity | Slip {
     }
   }
 
-  function quantity(unit: Unit, remark?: string): ParsedQuantity | Slip {
+  function quantity(unit: Unit, remark?: string): Read {
     const inWater = of === 'concentration' && unit.name === 'ppm'
     const name = inWater ? 'mg/L' : unit.name
     const value = toSI(number ?? 0, name)
     const { vector, flavour } = of ? dimensions[of] : unit
     const known = of ?? nameOf(unit)
     if (!Number.isFinite(value) || (value === 0 && number !== 0 && unit.offset === 0))
-      return slip('not-finite', `\`${typed}\` is not a number that can be worked with`)
+      return slip('not-finite', words`\`${typed}\` is not a number that can be worked with`)
     if (value < 0 && (flavour === 'temperature' || flavour === 'absolute'))
       return slip(
         'below-zero',
-        `\`${typed}\` is below ${flavour === 'absolute' ? 'vacuum' : 'absolute zero'}`,
+        flavour === 'absolute'
+          ? words`\`${typed}\` is below vacuum`
+          : words`\`${typed}\` is below absolute zero`,
       )
-    const said = inWater ? `\`${typed}\` is read as ${digits} mg/L, which holds in water` : remark
+    const said = inWater
+      ? words`\`${typed}\` is read as ${digits} mg/L, which holds in water`
+      : remark
     return {
       ok: true,
       value,
@@ -167,10 +190,10 @@ export function parseQuantity(text: string, of?: Of): ParsedQuantity | Slip {
 
 /** `a flow: L/min or gal/min` */
 function allowed(of: Of): string {
-  const { words, units } = dimensions[of]
-  if (of === 'number') return words
-  if (of === 'fraction') return `${words}: % or a number up to 1`
-  return `${words}: ${[...new Set(units)].join(' or ')}`
+  const { words: what, units } = dimensions[of]
+  if (of === 'number') return what
+  if (of === 'fraction') return words`${what}: % or a number up to 1`
+  return `${what}: ${oneOf([...new Set(units)])}`
 }
 
 /** Fields of calculators are in US$. */

@@ -3,22 +3,9 @@
  * sources, formula, validity, purpose. What computes, judges and explains is untouched.
  */
 import type { Plugin } from 'vite'
+import { isNode, listIn, nodesIn, type Node } from './tree.ts'
 
 const onlyForPages = new Set(['examples', 'sources', 'formula', 'validity', 'purpose'])
-
-interface Node {
-  readonly type: string
-  readonly start: number
-  readonly end: number
-  readonly [key: string]: unknown
-}
-
-const isNode = (value: unknown): value is Node =>
-  typeof value === 'object' &&
-  value !== null &&
-  'type' in value &&
-  'start' in value &&
-  'end' in value
 
 export function leanCalculators(): Plugin {
   return {
@@ -41,32 +28,15 @@ export function leanCalculators(): Plugin {
 }
 
 /** The objects handed to `defineCalculator`. */
-function definitionsIn(root: unknown): Node[] {
-  const found: Node[] = []
-  const walk = (node: unknown): void => {
-    if (Array.isArray(node)) node.forEach(walk)
-    else if (isNode(node)) {
-      const { callee } = node
-      const list: unknown = node.arguments
-      if (
-        node.type === 'CallExpression' &&
-        isNode(callee) &&
-        callee.name === 'defineCalculator' &&
-        Array.isArray(list)
-      )
-        found.push(...list.filter(isNode))
-      else Object.values(node).forEach(walk)
-    }
-  }
-  walk(root)
-  return found
-}
+const definitionsIn = (root: unknown): Node[] =>
+  nodesIn(
+    root,
+    ({ type, callee }) =>
+      type === 'CallExpression' && isNode(callee) && callee.name === 'defineCalculator',
+  ).flatMap((call) => listIn(call.arguments))
 
-function pageOnlyValues(definition: Node): Node[] {
-  const properties: unknown = definition.properties
-  if (!Array.isArray(properties)) return []
-  return properties.filter(isNode).flatMap(({ key, value }) => {
+const pageOnlyValues = (definition: Node): Node[] =>
+  listIn(definition.properties).flatMap(({ key, value }) => {
     const name = isNode(key) ? (key.name ?? key.value) : undefined
     return typeof name === 'string' && onlyForPages.has(name) && isNode(value) ? [value] : []
   })
-}

@@ -23,6 +23,9 @@ import { picturePaths } from '../photos/of-notes.ts'
 import { pageLookup } from '../site/page.ts'
 import { htmlOfNode } from './html.ts'
 import { unitsHtml, waysHtml } from './units.ts'
+import { words } from '../words/words.ts'
+import { wordsHtml } from './messages.ts'
+import { elementPurposes, otherPurposes } from './purposes.ts'
 
 export const exampleFolder = join(import.meta.dirname, 'example')
 const slug = 'examples'
@@ -46,43 +49,52 @@ export async function writingListHtml(base: string): Promise<string> {
   const numbers = lookupOf(ledger.published).numbersOf(slug)
   const others = sections.filter(({ title }) => !kitElements.includes(title))
   return [
-    '<h1>What can be written</h1>',
-    '<p class="lead">Plain Markdown, and what stands here. Each example is worked out by the same rules as a note; its numbers are invented, and none of them is among those of the notes.</p>',
-    '<ul><li><a href="#Elements">Elements</a></li><li><a href="#In-the-text">In the text</a></li><li><a href="#All-calculators">Calculators</a></li><li><a href="#Ways">How numbers are typed</a></li><li><a href="#Units">Units</a></li></ul>',
-    '<h2 id="Elements">Elements</h2>',
+    `<h1>${words`What can be written`}</h1>`,
+    `<p class="lead">${words`Plain Markdown, and what stands here. Each example is worked out by the same rules as a note; its numbers are invented, and none of them is among those of the notes.`}</p>`,
+    `<ul>${headings.map(([id, text]) => `<li><a href="#${id}">${text}</a></li>`).join('')}</ul>`,
+    headingHtml('Elements'),
     ...kitElements.map((name) => elementHtml(name, sections)),
-    '<h2 id="In-the-text">In the text</h2>',
-    ...others.map((one) => `<section><h3>${escape(one.title)}</h3>${exampleHtml(one)}</section>`),
-    '<h3>Where the numbers of the examples come from</h3>',
-    '<p>Such a table ends each note.</p>',
+    headingHtml('In-the-text'),
+    ...others.map((one) => `<section>${exampleHtml(one)}</section>`),
+    `<h3>${words`Where the numbers of the examples come from`}</h3>`,
+    `<p>${words`Such a table ends each note.`}</p>`,
     atHome(storiesHtml(numbers, ctx), base),
-    '<h2 id="All-calculators">Calculators</h2>',
-    '<p>Each with all that it needs, to copy and to change. Its page has the inputs, ranges, limits and sources.</p>',
+    headingHtml('All-calculators'),
+    `<p>${words`Each with all that it needs, to copy and to change. Its page has the inputs, ranges, limits and sources.`}</p>`,
     ...all.map((one) => calculatorHtml(one, base)),
-    '<h2 id="Ways">How numbers are typed</h2>',
+    headingHtml('Ways'),
     waysHtml(),
-    '<h2 id="Units">Units</h2>',
-    '<p>Units can be multiplied, divided and raised: <code>W/(m²·K)</code>, <code>kWh/100 km</code>. An <code>s</code> at the end and <code>^2</code> for <code>²</code> are understood.</p>',
+    headingHtml('Units'),
+    `<p>${words`Units can be multiplied, divided and raised: ${codes(['W/(m²·K)', 'kWh/100 km'])}. An ${codes(['s'])} at the end and ${codes(['^2'])} for ${codes(['²'])} are understood.`}</p>`,
     unitsHtml(all),
   ].join('\n')
 }
 
+const headings = [
+  ['Elements', words`Elements`],
+  ['In-the-text', words`In the text`],
+  ['All-calculators', words`Calculators`],
+  ['Ways', words`How numbers are typed`],
+  ['Units', words`Units`],
+] as const
+
+const headingHtml = (id: (typeof headings)[number][0]): string =>
+  `<h2 id="${id}">${headings.find(([one]) => one === id)?.[1] ?? ''}</h2>`
+
 interface Section {
+  /** Its heading in the example. */
   readonly title: string
-  /** What it is for. */
-  readonly purpose: string
   /** As an author types it. */
   readonly source: string
   readonly html: string
 }
 
-/** A heading, a paragraph on what it is for, and the example. */
+/** A heading, and the example. */
 function sectionsOf(raw: string, ledger: Ledger): readonly Section[] {
   const parsed = parseNote(raw, note)
   if (parsed.tree === undefined) throw new Error('the kit’s own examples cannot be read')
-  const groups = groupsOf(parsed.tree).map(([heading, purpose, ...example]) => ({
+  const groups = groupsOf(parsed.tree).map(([heading, ...example]) => ({
     title: heading === undefined ? '' : toString(heading),
-    purpose,
     example,
     source: raw.slice(
       example[0]?.position?.start.offset ?? 0,
@@ -91,12 +103,11 @@ function sectionsOf(raw: string, ledger: Ledger): readonly Section[] {
   }))
   const page = pageLookup(() => ledger)(note)
   if (page === undefined) throw new Error('the kit’s own examples are not in their ledger')
-  return groups.map(({ title, purpose, example, source }) => {
+  return groups.map(({ title, example, source }) => {
     const tree: Root = { type: 'root', children: example }
     fillNote(tree, parsed.blanked, page)
     return {
       title,
-      purpose: purpose === undefined ? '' : htmlOfNode(purpose),
       source,
       html: atHome(tree.children.map(htmlOfNode).join('\n'), ledger.site?.base ?? '/'),
     }
@@ -135,28 +146,33 @@ function attributesHtml(name: string): string {
   > = elementAttributes
   const { needs = [], may = [] } = known[name] ?? {}
   const said = [
-    ...(needs.length > 0 ? [`It must say ${codes(needs)}.`] : []),
-    ...(may.length > 0 ? [`It may say ${codes(may)}.`] : []),
+    ...(needs.length > 0 ? [words`It must say ${codes(needs)}.`] : []),
+    ...(may.length > 0 ? [words`It may say ${codes(may)}.`] : []),
   ]
-  return `<p>${said.join(' ') || 'It takes no words of its own: what it holds stands between its tags.'}</p>`
+  return `<p>${said.join(' ') || words`It takes no words of its own: what it holds stands between its tags.`}</p>`
 }
 
 function elementHtml(name: string, sections: readonly Section[]): string {
   const section = sections.find(({ title }) => title === name)
   return [
     `<section id="Element-${name}"><h3><code>&lt;${escape(name)}&gt;</code></h3>`,
-    section?.purpose ?? '',
+    purposeHtml(elementPurposes.get(name)),
     attributesHtml(name),
     section === undefined ? '' : exampleOnly(section, `&lt;${escape(name)}&gt;`),
     '</section>',
   ].join('')
 }
 
-const exampleHtml = (section: Section): string =>
-  section.purpose + exampleOnly(section, escape(section.title))
+function exampleHtml(section: Section): string {
+  const [title, purpose] = otherPurposes.get(section.title) ?? [section.title]
+  return `<h3>${escape(title)}</h3>${purposeHtml(purpose)}${exampleOnly(section, escape(title))}`
+}
+
+const purposeHtml = (text: string | undefined): string =>
+  text === undefined ? '' : `<p>${wordsHtml(text)}</p>`
 
 const exampleOnly = ({ source, html }: Section, label: string): string =>
-  `${copyHtml(source, `${label}, as it is typed`)}<div class="example">${html}</div>`
+  `${copyHtml(source, words`${label}, as it is typed`)}<div class="example">${html}</div>`
 
 const copyHtml = (text: string, label: string): string =>
   `<pre tabindex="0" role="group" aria-label="${label}"><code>${escape(text)}</code></pre>`
@@ -164,5 +180,5 @@ const copyHtml = (text: string, label: string): string =>
 function calculatorHtml(calculator: Calculator, base: string): string {
   const { id, title, purpose } = calculator
   const href = escape(`${base.replace(/\/?$/, '/')}calculators/${id}/`)
-  return `<section><h3 id="Use-${escape(id)}"><a href="${href}">${escape(title)}</a></h3><p>${escape(firm(purpose))}</p>${copyHtml(usageText(calculator), escape(`${title}, to copy`))}</section>`
+  return `<section><h3 id="Use-${escape(id)}"><a href="${href}">${escape(title)}</a></h3><p>${escape(firm(purpose))}</p>${copyHtml(usageText(calculator), escape(words`${title}, to copy`))}</section>`
 }

@@ -3,9 +3,11 @@
  * page and for the place in the text that a message is about. None of it is ever in a finished site.
  */
 import { escape } from '../card/html.ts'
-import { count } from '../card/words.ts'
 import { byPlace } from '../ledger/order.ts'
 import type { Problem } from '../ledger/problems.ts'
+import { severityWords, summary } from '../ledger/severity.ts'
+import { words } from '../words/words.ts'
+import { counted } from '../words/counted.ts'
 
 /** As many as help; all are in the terminal. */
 const most = 30
@@ -19,7 +21,7 @@ export const messageId = ({ file, line, column, rule }: Problem): string =>
 const placeText = ({ file, line, column }: Problem): string => `${file}:${line}:${column}`
 
 /** What was typed stands in backquotes in the text of a message. */
-const wordsHtml = (text: string): string =>
+export const wordsHtml = (text: string): string =>
   escape(text)
     .replace(/`([^`]+)`/g, '<code>$1</code>')
     .replaceAll('\n', '<br>')
@@ -27,8 +29,8 @@ const wordsHtml = (text: string): string =>
 function bodyHtml(problem: Problem, place: string): string {
   const { level, text, allowed, hint } = problem
   return [
-    `<b>${level}</b> ${place} ${wordsHtml(text)}.`,
-    allowed === undefined ? '' : ` Allowed: ${wordsHtml(allowed)}.`,
+    `<b>${severityWords[level]}</b> ${place} ${wordsHtml(text)}.`,
+    allowed === undefined ? '' : ` ${words`Allowed: ${wordsHtml(allowed)}.`}`,
     hint === undefined ? '' : `<br>${wordsHtml(hint)}`,
   ].join('')
 }
@@ -60,19 +62,18 @@ export function panelHtml(problems: readonly Problem[], path: string, base: stri
   })
   const left = listed.length - items.length
   const elsewhere = own.length > 0 ? problems.length - own.length : 0
+  const all = `<a href="${escape(base)}">${words`all of them`}</a>`
   return [
-    `<aside class="messages" aria-label="Messages"><p><b>${summaryText(listed)}</b></p>`,
+    `<aside class="messages" aria-label="${words`Messages`}"><p><b>${summary(listed)}</b></p>`,
     `<ul>${items.join('')}</ul>`,
-    left > 0 ? `<p>and ${left} more, in the terminal</p>` : '',
+    left > 0 ? `<p>${words`and ${left} more, in the terminal`}</p>` : '',
     elsewhere > 0
-      ? `<p>${count(elsewhere, 'message')} about other files: <a href="${escape(base)}">all of them</a></p>`
+      ? `<p>${counted(
+          elsewhere,
+          words`${elsewhere} message about other files: ${all}`,
+          words`${elsewhere} messages about other files: ${all}`,
+        )}</p>`
       : '',
     '</aside>',
   ].join('')
-}
-
-function summaryText(problems: readonly Problem[]): string {
-  const of = (level: Problem['level']): number =>
-    problems.filter((problem) => problem.level === level).length
-  return `${count(of('error'), 'error')}, ${count(of('warning'), 'warning')}`
 }

@@ -4,6 +4,7 @@
  * meets empty headings; what is to be filled in stands in comments, which nobody sees.
  */
 import { phaseWords } from '../ledger/phases.ts'
+import { words } from '../words/words.ts'
 
 export interface NoteThere {
   readonly slug: string
@@ -22,25 +23,26 @@ export type Skeleton =
   | { readonly ok: false; readonly why: string }
 
 export function skeleton(title: string, date: string, notes: readonly NoteThere[]): Skeleton {
-  const words = title.replace(/\s+/g, ' ').trim()
-  if (words === '') return { ok: false, why: 'a note needs a title: npm run new -- "Title"' }
-  if (/[{}]/.test(words))
-    return { ok: false, why: `\`${words}\`: a title takes words only, no braces` }
+  const name = title.replace(/\s+/g, ' ').trim()
+  if (name === '')
+    return { ok: false, why: words`a note needs a title: ${'npm run new -- "Title"'}` }
+  if (/[{}]/.test(name))
+    return { ok: false, why: words`\`${name}\`: a title takes words only, no braces` }
   const phase = lastNote(notes)?.phase ?? 'plan'
-  const slug = slugOfTitle(words) || `${phase}-${date}`
+  const slug = slugOfTitle(name) || `${phase}-${date}`
   const twin = notes.find((note) => note.slug.toLowerCase() === slug)
   if (twin !== undefined)
     return {
       ok: false,
-      why: `notes/${twin.slug}.mdx is there already, and stays as it is: choose another title`,
+      why: words`notes/${twin.slug}.mdx is there already, and stays as it is: choose another title`,
     }
   const renamed = notes.find(({ meta }) => meta?.was?.includes(slug))
   if (renamed !== undefined)
     return {
       ok: false,
-      why: `\`${slug}\` is an older name of notes/${renamed.slug}.mdx, which links still lead to: choose another title`,
+      why: words`\`${slug}\` is an older name of notes/${renamed.slug}.mdx, which links still lead to: choose another title`,
     }
-  return { ok: true, name: `${slug}.mdx`, phase, text: textOf(words, date, phase) }
+  return { ok: true, name: `${slug}.mdx`, phase, text: textOf(name, date, phase) }
 }
 
 /** The latest day; of one day, the last by name: the order of the site. */
@@ -89,54 +91,69 @@ export function slugOfTitle(title: string): string {
 }
 
 /** As few signs as will do: what YAML could take for something else than words stands in quotes. */
-function yamlText(words: string): string {
-  const plain = /^\p{L}[\p{L}\p{N} ,.'’()–/-]*$/u.test(words)
-  return plain && !/^(?:true|false|yes|no|on|off|null|y|n)$/i.test(words)
-    ? words
-    : JSON.stringify(words)
+function yamlText(name: string): string {
+  const plain = /^\p{L}[\p{L}\p{N} ,.'’()–/-]*$/u.test(name)
+  return plain && !/^(?:true|false|yes|no|on|off|null|y|n)$/i.test(name)
+    ? name
+    : JSON.stringify(name)
 }
 
 const textOf = (title: string, date: string, phase: string): string => `---
 title: ${yamlText(title)}
 date: ${date}
-phase: ${phase} # ${phaseWords(phase)}, as in the last note
+phase: ${phase} # ${words`${phaseWords(phase)}, as in the last note`}
 status: doing # planned | doing | done | redone | abandoned
-draft: true # take this line out when readers may see the note
+draft: true # ${words`take this line out when readers may see the note`}
 ---
 
-## Goal
+## ${words`Goal`}
 
-{/* What should be true when this is done, and how you will know. */}
+{/* ${words`What should be true when this is done, and how you will know.`} */}
 
-## Parts
+## ${words`Parts`}
 
-{/* Each where it is fitted: <Part id="pump" what="Coolant pump" price="…" mass="…" /> */}
+{/* ${words`Each where it is fitted:`} <Part id="pump" what="${words`Coolant pump`}" price="…" mass="…" /> */}
 
-## Numbers
+## ${words`Numbers`}
 
-{/* What a sheet says:  <Rated id="inletLimit" value="65 °C" source="controllerSheet" at="p. 7" />
-    What you guess:     <Assumed id="supply" value="2.4 m" because="…" />
-    What you decide:    <Chosen id="bore" value="19 mm" because="…" />
-    What works it out:  <Calc id="…" use="…" />, to copy from the page of a calculator
-    To use one:         {inletLimit} */}
+{/* ${numberWays()} */}
 
-## What I did
+## ${words`What I did`}
 
-{/* Pictures lie beside this file: ![what it shows](./pump.jpg) */}
+{/* ${words`Pictures lie beside this file: ![what it shows](./pump.jpg)`} */}
 
-## Measured
+## ${words`Measured`}
 
-{/* <Reading id="pumpDraw" value="1.5 A" with="clampMeter" at="14.0 V, warm" /> */}
+{/* <Reading id="pumpDraw" value="1.5 A" with="clampMeter" at="${words`14.0 V, warm`}" /> */}
 
-## Safety
+## ${words`Safety`}
 
-{/* What was off, locked and proven dead; what you wore; who looked at it. */}
+{/* ${words`What was off, locked and proven dead; what you wore; who looked at it.`} */}
 
-## Changed
+## ${words`Changed`}
 
-{/* What came out otherwise than planned, and which number it replaces. */}
+{/* ${words`What came out otherwise than planned, and which number it replaces.`} */}
 
-## Next
+## ${words`Next`}
 
-{/* - [ ] one line for each thing that is left to do */}
+{/* - [ ] ${words`one line for each thing that is left to do`} */}
 `
+
+/** Each way with what it is for before it, one below the other. */
+function numberWays(): string {
+  const ways = [
+    [
+      words`What a sheet says:`,
+      '<Rated id="inletLimit" value="65 °C" source="controllerSheet" at="p. 7" />',
+    ],
+    [words`What you guess:`, '<Assumed id="supply" value="2.4 m" because="…" />'],
+    [words`What you decide:`, '<Chosen id="bore" value="19 mm" because="…" />'],
+    [
+      words`What works it out:`,
+      words`${'<Calc id="…" use="…" />'}, to copy from the page of a calculator`,
+    ],
+    [words`To use one:`, '{inletLimit}'],
+  ] as const
+  const widest = Math.max(...ways.map(([what]) => what.length)) + 1
+  return ways.map(([what, way]) => `${what.padEnd(widest)}${way}`).join('\n    ')
+}

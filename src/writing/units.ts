@@ -10,6 +10,7 @@ import { formatQuantity, parseQuantity } from '../quantity/index.ts'
 import { aliases, currencies } from '../quantity/table.ts'
 import type { Of, ParsedQuantity } from '../quantity/types.ts'
 import { isUnit, readUnit, unitNames } from '../quantity/unit.ts'
+import { words } from '../words/words.ts'
 
 const unitsIn = (field: Field): readonly string[] =>
   field.type === 'number'
@@ -86,7 +87,7 @@ export function unitsHtml(calculators: readonly Calculator[]): string {
     codes(units),
     codes(also),
   ])
-  return table(['For', 'Type', 'Or'], rows)
+  return table([words`For`, words`Type`, words`Or`], rows)
 }
 
 /** Typed as on a phone, on paper, or in another country. */
@@ -126,12 +127,12 @@ export function waysHtml(): string {
   const rows = [...ways, ...refused].map((typed) => {
     const read = parseQuantity(typed)
     const said = read.ok
-      ? `read as ${escape(asRead(read))}`
+      ? words`read as ${escape(asRead(read))}`
       : escape([read.text, read.hint].filter(Boolean).join(': ')).replace(
           /`([^`]+)`/g,
           '<code>$1</code>',
         )
     return [`<code>${escape(typed)}</code>`, said]
   })
-  return table(['Typed', 'What becomes of it'], rows)
+  return table([words`Typed`, words`What becomes of it`], rows)
 }

@@ -128,7 +128,9 @@ describe.each(all)('$id', (calculator) => {
       if (count < 0 || (count >= least && count <= most)) continue
       const read = many(count)
       if (read.ok) throw new Error(`${count} rows are taken`)
-      expect(slipWords(read)).toContain(`“${field.label}” has ${count} rows`)
+      expect(slipWords(read)).toContain(
+        `“${field.label}” has ${count} ${count === 1 ? 'row' : 'rows'}`,
+      )
       expect(read.allowed).toContain(`${least} to ${most} rows`)
     }
     expect(many(least).ok).toBe(true)

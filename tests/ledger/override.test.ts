@@ -43,6 +43,24 @@ describe('a reader’s figure', () => {
     ])
   })
 
+  it('says why a block cannot tell, where a sum with it no longer fits', async () => {
+    const { published, calculators } = await soundLedger({
+      a: 'It draws <Reading id="draw" value="3.0 A" with="meter" />, then <Reading id="later" value="1.0 A" with="meter" />.\n\n<Calc id="one" use="lamp" volts="12 V" amps={draw * 1.2} />\n\n<Calc id="two" use="lamp" volts="12 V" amps={draw * (later / (draw - later))} />',
+    })
+    const said = (figures: Record<string, string>, id: string) =>
+      blockOf({ published: workPublished(published, figures, calculators) }, id).findings.map(
+        ({ level, text }) => [level, text],
+      )
+    expect(said({ 'a/draw': '90 A' }, 'a/one')[0]).toEqual([
+      'unknown',
+      'Cannot tell: Current: 108.0\u00a0A is above what “Current” can be; allowed: 0\u00a0A to 100\u00a0A.',
+    ])
+    expect(said({ 'a/later': '3.0 A' }, 'a/two')[0]).toEqual([
+      'unknown',
+      'Cannot tell: Current: a current is divided by zero.',
+    ])
+  })
+
   it('leaves the builder’s ledger as it was, and taken back gives the same', async () => {
     const { published, calculators } = await soundLedger(notes)
     const before = structuredClone(published)

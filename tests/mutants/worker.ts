@@ -43,6 +43,7 @@ const own = (name: string, module: object): readonly [string, object] => [
   { __esModule: true, ...module },
 ]
 const packages = new Map<string, object>([
+  own('#words', await import('#words')),
   own('fast-check', await import('fast-check')),
   own('temml', { default: temml }),
   own('node:fs', await import('node:fs')),

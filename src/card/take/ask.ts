@@ -7,11 +7,13 @@
 import { standingWords } from '../../../calculators/hazard-names.ts'
 import type { PublishedBlock } from '../../ledger/published.ts'
 import type { CardContext } from '../context.ts'
-import { count, verdictName, verdictWords } from '../words.ts'
+import { verdictName, verdictWords } from '../words.ts'
 import { blockAddress } from './address.ts'
 import type { ChangedFigure } from './changed.ts'
 import { hazardLine } from './hazard-line.ts'
 import { whoseWords } from './whose.ts'
+import { words } from '../../words/words.ts'
+import { counted } from '../../words/counted.ts'
 
 const longest = 1900
 /** More figures than this never fit. */
@@ -42,7 +44,7 @@ function* attempts(figures: number): Generator<readonly [clip: number, kept: num
 
 function titleOf(block: PublishedBlock, ctx: CardContext, clip: number): string {
   const note = ctx.note(block.note)?.title ?? block.note
-  return plain(`Question: ${clipped(block.title, clip)} (${clipped(note, clip)})`)
+  return plain(words`Question: ${clipped(block.title, clip)} (${clipped(note, clip)})`)
 }
 
 function textOf(
@@ -58,27 +60,37 @@ function textOf(
     .map(({ label, yours, builders }) =>
       [label, yours, builders].map((text) => clipped(text, clip)),
     )
-    .map(([label = '', yours = '', builders = '']) => `- ${label}: ${yours} (builder: ${builders})`)
+    .map(
+      ([label = '', yours = '', builders = '']) =>
+        `- ${words`${label}: ${yours} (builder: ${builders})`}`,
+    )
   const whose =
     figures.length === 0
       ? whoseWords({ who: 'builder' })
       : whoseWords({ who: 'reader', changed: figures.length })
   return [
-    'My question:',
+    words`My question:`,
     '',
     '',
     clipped(block.title, clip),
     blockAddress(block, ctx),
-    `Verdict: ${verdictWords[verdictName(block)]}`,
+    words`Verdict: ${verdictWords[verdictName(block)]}`,
     whose,
     ...lines,
-    ...(left === 0 ? [] : [`(${count(left, 'changed figure')} left out: no room.)`]),
+    ...(left === 0 ? [] : [`(${leftWords(left)})`]),
     ...(block.hazards.length === 0 ? [] : [hazardLine(block.hazards)]),
     standingWords,
   ]
     .map(plain)
     .join('\n')
 }
+
+const leftWords = (left: number): string =>
+  counted(
+    left,
+    words`${left} changed figure left out: no room.`,
+    words`${left} changed figures left out: no room.`,
+  )
 
 /** Typographic signs take nine characters each in an address. */
 function plain(text: string): string {

@@ -9,6 +9,7 @@ import { textOf } from '../number.ts'
 import { rootsOf } from '../rests.ts'
 import { labelOf } from '../words.ts'
 import { entriesOf, type Entry } from './entries.ts'
+import { words } from '../../words/words.ts'
 
 export interface ChangedFigure {
   readonly label: string
@@ -16,7 +17,7 @@ export interface ChangedFigure {
   readonly builders: string
 }
 
-const leftOut = 'left out'
+const leftOut = words`left out`
 
 /** Typed by the reader, and not by the builder: also where both come to the same value. */
 export function isOwn(number: PublishedNumber, builder: PublishedNumber | undefined): boolean {

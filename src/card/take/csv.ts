@@ -15,6 +15,7 @@ import { kindWords, labelOf } from '../words.ts'
 import { isOwn } from './changed.ts'
 import { hazardLine } from './hazard-line.ts'
 import { warningsOf } from './warnings.ts'
+import { words } from '../../words/words.ts'
 
 const head = [
   'id',
@@ -73,9 +74,9 @@ export function csvText(
 }
 
 const whoseWords = {
-  builder: 'the builder’s',
-  own: 'a reader’s own',
-  moved: 'moved by a reader’s figures',
+  builder: words`the builder’s`,
+  own: words`a reader’s own`,
+  moved: words`moved by a reader’s figures`,
 } as const
 
 function whoseOf(
@@ -93,7 +94,8 @@ function sourceText({ source }: PublishedNumber): string | null {
 
 const line = (row: Row): string => head.map((name) => cell(row[name])).join(',')
 
-function cell(value: string | number | null | undefined): string {
+/** As a spreadsheet reads it. */
+export function cell(value: string | number | null | undefined): string {
   if (value === null || value === undefined) return ''
   if (typeof value === 'number') return String(value)
   const text = value.toWellFormed()

@@ -67,6 +67,6 @@ function entriesIn(
 
 function read(field: SingleField, given: Single, ctx: CardContext): Pick<Entry, 'number' | 'word'> {
   if (given.type === 'number') return { number: ctx.number(given.id), word: undefined }
-  const words = field.type === 'choice' ? field.options[given.value] : undefined
-  return { number: undefined, word: words ?? given.value }
+  const chosen = field.type === 'choice' ? field.options[given.value] : undefined
+  return { number: undefined, word: chosen ?? given.value }
 }

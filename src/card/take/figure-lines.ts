@@ -13,6 +13,7 @@ import { entriesOf, type Entry } from './entries.ts'
 import { knownBy } from './known-by.ts'
 import { originOf } from './origin.ts'
 import { wrap } from './wrap.ts'
+import { words } from '../../words/words.ts'
 
 /** An input given by name has the ± of what it names. */
 function numberText(number: PublishedNumber, ctx: CardContext): string {
@@ -25,7 +26,7 @@ function numberText(number: PublishedNumber, ctx: CardContext): string {
 
 /** `; the builder’s 27.5 kW` */
 function beside(is: string, was: string | undefined): string {
-  return was === undefined || was === is ? '' : `; the builder’s ${was}`
+  return was === undefined || was === is ? '' : `; ${words`the builder’s ${was}`}`
 }
 
 const builderNumber = (id: string, { builder }: CardContext): string | undefined => {
@@ -64,7 +65,7 @@ export function inputLines(block: PublishedBlock, ctx: CardContext): readonly st
       .map((entry) => wentIn(entry, before.get(entry.path), ctx)),
     ...gone.map(
       ({ label, number, word }) =>
-        `${label}: left out; the builder’s ${word ?? (number === undefined ? cannotTell : textOf(number))}`,
+        `${label}: ${words`left out`}; ${words`the builder’s ${word ?? (number === undefined ? cannotTell : textOf(number))}`}`,
     ),
   ].map((line) => wrap(firm(line), '- '))
 }
@@ -94,7 +95,7 @@ function tableLines(
     return [`${field.label}: ${cannotTell}`]
   const head = Object.keys(field.columns).find((key) => field.columns[key]?.type === 'text')
   return value.map((row, index) => {
-    const name = rowName(value, field.columns, index) ?? `row ${index + 1}`
+    const name = rowName(value, field.columns, index) ?? words`row ${index + 1}`
     const cells = Object.entries(field.columns)
       .filter(([key]) => key !== head)
       .map(

@@ -4,6 +4,7 @@
  * not leave without its warnings.
  */
 import { hazardNames, type HazardId } from '../../../calculators/hazard-names.ts'
+import { signalWords } from '../words.ts'
 
 const order = ['DANGER', 'WARNING', 'CAUTION', 'NOTICE']
 
@@ -20,6 +21,6 @@ export function inOrder(ids: readonly string[]): readonly HazardId[] {
 
 export function hazardLine(ids: readonly string[]): string {
   return inOrder(ids)
-    .map((id) => `${hazardNames[id].signal} ${hazardNames[id].title}`)
+    .map((id) => `${signalWords[hazardNames[id].signal]} ${hazardNames[id].title}`)
     .join('; ')
 }

@@ -16,6 +16,7 @@ import { attributeText, commentText, stringText } from './mdx-text.ts'
 import { provenance } from './provenance.ts'
 import { warningsOf } from './warnings.ts'
 import type { Whose } from './whose.ts'
+import { words } from '../../words/words.ts'
 
 export function mdxText(
   block: PublishedBlock,
@@ -42,10 +43,14 @@ function commentOf(
   const lines = [
     block.title,
     ...provenance(block, ctx, whose),
-    'Every figure here is a literal without its source: give it one of your own.',
-    ...(guesses.length === 0 ? [] : [`Guesses, or resting on guesses: ${named(guesses)}.`]),
-    ...(defaults.length === 0 ? [] : [`Left to what the calculator assumes: ${named(defaults)}.`]),
-    ...(untold.length === 0 ? [] : [`Cannot be told, and is for you to give: ${named(untold)}.`]),
+    words`Every figure here is a literal without its source: give it one of your own.`,
+    ...(guesses.length === 0 ? [] : [words`Guesses, or resting on guesses: ${named(guesses)}.`]),
+    ...(defaults.length === 0
+      ? []
+      : [words`Left to what the calculator assumes: ${named(defaults)}.`]),
+    ...(untold.length === 0
+      ? []
+      : [words`Cannot be told, and is for you to give: ${named(untold)}.`]),
     ...warningsOf(block.hazards),
     standingWords,
   ]

@@ -19,6 +19,8 @@ import { provenance } from './provenance.ts'
 import { warningsOf } from './warnings.ts'
 import { wrap } from './wrap.ts'
 import type { Whose } from './whose.ts'
+import { words } from '../../words/words.ts'
+import { language } from '#words'
 
 export function plainText(
   block: PublishedBlock,
@@ -30,15 +32,15 @@ export function plainText(
     [block.title, ...provenance(block, ctx, whose), ...verdictLines(block, ctx)].map((line) =>
       wrap(firm(line)),
     ),
-    headed('What went in', inputLines(block, ctx)),
-    headed('What comes out', outputLines(block, ctx)),
-    headed('Checks', findingLines(block, ctx)),
+    headed(words`What went in`, inputLines(block, ctx)),
+    headed(words`What comes out`, outputLines(block, ctx)),
+    headed(words`Checks`, findingLines(block, ctx)),
     headed(
-      'Working',
+      words`Working`,
       block.working.map((line, index) => wrap(firm(line), `${index + 1}. `)),
     ),
-    headed('Sources', sourceLines(block, ctx, sources)),
-    headed('Warnings', [
+    headed(words`Sources`, sourceLines(block, ctx, sources)),
+    headed(words`Warnings`, [
       ...warningsOf(block.hazards).map((line) => wrap(firm(line))),
       wrap(standingWords),
     ]),
@@ -50,19 +52,21 @@ export function plainText(
 }
 
 function headed(title: string, lines: readonly string[]): readonly string[] {
-  return lines.length === 0 ? [] : [title.toUpperCase(), ...lines]
+  return lines.length === 0 ? [] : [title.toLocaleUpperCase(language), ...lines]
 }
 
 function verdictLines(block: PublishedBlock, ctx: CardContext): readonly string[] {
   const before = ctx.builder?.block(block.id)
   return [
-    `Verdict: ${verdictWords[verdictName(block)]}`,
+    words`Verdict: ${verdictWords[verdictName(block)]}`,
     ...(before === undefined
       ? []
-      : [`The builder’s verdict: ${verdictWords[verdictName(before)]}`]),
-    ...(verdictName(block) === 'accepted' ? [`Accepted because: ${block.accepted ?? ''}`] : []),
+      : [words`The builder’s verdict: ${verdictWords[verdictName(before)]}`]),
+    ...(verdictName(block) === 'accepted'
+      ? [`${words`Accepted because:`} ${block.accepted ?? ''}`]
+      : []),
     ...(block.verdict === 'unknown'
-      ? [`Where it says “${cannotTell}”, treat it as not passed.`]
+      ? [words`Where it says “${cannotTell}”, treat it as not passed.`]
       : []),
   ]
 }
@@ -71,8 +75,8 @@ function findingLines(block: PublishedBlock, ctx: CardContext): readonly string[
   const checks = ctx.calculator(block.calculator)?.checks ?? {}
   return block.findings.map(({ check, level, text, threshold, basis }) => {
     const title = checks[check]?.title ?? check
-    const words = `${title}: ${levelWords[level]}. ${text} Limit: ${threshold}. ${basisWords(basis)}`
-    return wrap(firm(words), '- ')
+    const line = `${title}: ${levelWords[level]}. ${text} ${words`Limit: ${threshold}.`} ${basisWords(basis)}`
+    return wrap(firm(line), '- ')
   })
 }
 
@@ -82,10 +86,10 @@ function sourceLines(
   ctx: CardContext,
   sources: readonly Source[],
 ): readonly string[] {
-  const words = (...parts: readonly (string | undefined)[]): string =>
+  const list = (...parts: readonly (string | undefined)[]): string =>
     parts.filter((part) => part !== undefined).join(', ')
   const ofNumbers = rootsOf(givenIds(block.given), ctx).flatMap(({ source }) =>
-    source === null ? [] : [words(source.title, source.edition, source.at, source.url)],
+    source === null ? [] : [list(source.title, source.edition, source.at, source.url)],
   )
   const ofCalculator = sources.map(sourceText)
   return [...new Set([...ofNumbers, ...ofCalculator])].map((line) => wrap(firm(line), '- '))

@@ -9,6 +9,7 @@ import { editionOf } from '../edition.ts'
 import { dateWords } from '../words.ts'
 import { blockAddress, calculatorAddress } from './address.ts'
 import { whoseWords, type Whose } from './whose.ts'
+import { words } from '../../words/words.ts'
 
 export function provenance(
   block: PublishedBlock,
@@ -24,7 +25,7 @@ export function provenance(
   const edition = whose.edition ?? editionOf(published, block.note)
   return [
     ...site,
-    `Note: ${note?.title ?? block.note}${date}, edition ${edition}`,
+    words`Note: ${`${note?.title ?? block.note}${date}`}, edition ${edition}`,
     blockAddress(block, ctx),
     whoseWords(whose),
   ]

@@ -1,6 +1,7 @@
 /** The caution texts of hazards as plain text, gravest first, each with its signal word. */
 import { hazards, type HazardId } from '../../../calculators/hazards.ts'
 import { inOrder } from './hazard-line.ts'
+import { signalWords } from '../words.ts'
 
 export function warningsOf(ids: readonly string[]): readonly string[] {
   return inOrder(ids).map(warning)
@@ -8,5 +9,5 @@ export function warningsOf(ids: readonly string[]): readonly string[] {
 
 function warning(id: HazardId): string {
   const { signal, title, what, consequence, avoid } = hazards[id]
-  return `${signal} ${title}. ${what} ${consequence} ${avoid}`
+  return `${signalWords[signal]} ${title}. ${what} ${consequence} ${avoid}`
 }

@@ -2,7 +2,8 @@
  * Whose figures leave the page: the builder's, or a reader's with so many changed. What is taken along
  * must say it, because away from the page nothing else does.
  */
-import { count } from '../words.ts'
+import { words } from '../../words/words.ts'
+import { counted } from '../../words/counted.ts'
 
 interface Edition {
   /** As the page prints it, where the ledger at hand is shown in other units than the builder's. */
@@ -17,8 +18,12 @@ export type Whose =
 
 /** A sentence. */
 export function whoseWords(whose: Whose): string {
-  if (whose.who === 'nobody') return 'A reader’s figures, of no note: nobody has built it so.'
+  if (whose.who === 'nobody') return words`A reader’s figures, of no note: nobody has built it so.`
   return whose.who === 'builder'
-    ? 'The builder’s figures.'
-    : `A reader’s figures, not the builder’s: ${count(whose.changed, 'figure')} changed.`
+    ? words`The builder’s figures.`
+    : counted(
+        whose.changed,
+        words`A reader’s figures, not the builder’s: ${whose.changed} figure changed.`,
+        words`A reader’s figures, not the builder’s: ${whose.changed} figures changed.`,
+      )
 }

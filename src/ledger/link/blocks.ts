@@ -10,6 +10,7 @@ import { report, type LinkContext } from './context.ts'
 import { linkInput, type Slot } from './inputs.ts'
 import { linkList } from './lists.ts'
 import { withTables } from './tables.ts'
+import { words } from '../../words/words.ts'
 
 export function linkBlock(ctx: LinkContext, note: NoteSource, block: BlockSource): void {
   const calculator = ctx.calculators.get(block.use)
@@ -57,8 +58,8 @@ function reportNoCalculator(ctx: LinkContext, note: NoteSource, block: BlockSour
   const known = ctx.knownCalculators
   report(ctx, note, block.useAt, {
     rule: 'unknown-calculator',
-    text: `there is no calculator \`${block.use}\``,
-    hint: didYouMean(block.use, known) ?? `there are: ${known.join(', ')}`,
+    text: words`there is no calculator \`${block.use}\``,
+    hint: didYouMean(block.use, known) ?? words`there are: ${known.join(', ')}`,
   })
 }
 
@@ -74,7 +75,7 @@ function reportUnknownInputs(
     if (calculator.inputs[name] === undefined)
       report(ctx, note, input, {
         rule: 'unknown-field',
-        text: `the calculator \`${block.use}\` has no input \`${name}\``,
+        text: words`the calculator \`${block.use}\` has no input \`${name}\``,
         allowed: known.join(', '),
         hint: didYouMean(name, known),
       })

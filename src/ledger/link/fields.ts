@@ -9,6 +9,7 @@ import type { Calculator, Field, Output } from '../../../calculators/define.ts'
 import type { At, BlockSource, NoteSource } from '../note-source.ts'
 import { didYouMean, type Said } from '../report.ts'
 import { report, type LinkContext } from './context.ts'
+import { words } from '../../words/words.ts'
 
 export function resolveField(
   ctx: LinkContext,
@@ -44,23 +45,23 @@ function faultOf(
   const known = numbersOf(calculator)
   const allowed = known.map((field) => `\`${block.name}.${field}\``).join(', ')
   if (name === undefined)
-    return { rule, text: `\`${block.name}\` is a block; say which number of it`, allowed }
+    return { rule, text: words`\`${block.name}\` is a block; say which number of it`, allowed }
   const full = `${block.name}.${name}`
   const output = calculator.outputs[name]
   const input = calculator.inputs[name]
   if (output?.type === 'number' && rest.length === 0) return undefined
   if (input?.type === 'number' && rest.length === 0) {
     if (block.given[name] !== undefined || input.assume !== undefined) return undefined
-    return { rule: 'not-given', text: `\`${block.name}\` was not given \`${name}\`` }
+    return { rule: 'not-given', text: words`\`${block.name}\` was not given \`${name}\`` }
   }
   const columns = columnsOf(output, input)
   if (columns !== undefined)
     return isCell(columns, rest) ? undefined : { rule, ...sayWhichCell(full, columns, rest) }
   if (output !== undefined || input !== undefined)
-    return { rule, text: `\`${full}\` is a word, not a number`, allowed }
+    return { rule, text: words`\`${full}\` is a word, not a number`, allowed }
   return {
     rule: 'unknown-field',
-    text: `the calculator \`${block.use}\` has no \`${name}\``,
+    text: words`the calculator \`${block.use}\` has no \`${name}\``,
     allowed,
     hint: didYouMean(name, known, `${block.name}.`),
   }
@@ -91,12 +92,14 @@ function sayWhichCell(
   const numbers = Object.keys(columns).filter((name) => columns[name]?.type === 'number')
   if (row === undefined || column === undefined || !/^\d+$/.test(row))
     return {
-      text: `\`${full}\` is a table; say which row and column of it`,
-      hint: `such as \`${full}[0].${numbers[0] ?? ''}\``,
+      text: words`\`${full}\` is a table; say which row and column of it`,
+      hint: words`such as \`${full}[0].${numbers[0] ?? ''}\``,
     }
   const isWord = columns[column] !== undefined
   return {
-    text: `\`${full}\` has ${isWord ? 'words' : 'no numbers'} in a column \`${column}\``,
+    text: isWord
+      ? words`\`${full}\` has words in a column \`${column}\``
+      : words`\`${full}\` has no numbers in a column \`${column}\``,
     allowed: numbers.map((name) => `\`${full}[${row}].${name}\``).join(', '),
     hint: didYouMean(column, numbers, `${full}[${row}].`),
   }

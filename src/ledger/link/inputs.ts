@@ -9,6 +9,8 @@ import type { Given } from '../published.ts'
 import { report, type LinkContext } from './context.ts'
 import { addNumber, summed } from './numbers.ts'
 import { resolveSum } from './resolve.ts'
+import { words } from '../../words/words.ts'
+import { oneOf } from '../../words/lists.ts'
 
 /** Where an input stands. */
 export interface Slot {
@@ -32,8 +34,10 @@ export function linkInput(
   if (raw === undefined) return leftOut(ctx, slot, field)
   if (raw.type === 'unread') return undefined
   if (raw.type === 'rows') {
-    const one = field.type === 'number' ? 'number' : 'word'
-    const text = `\`${name}\` is one ${one}, not a list`
+    const text =
+      field.type === 'number'
+        ? words`\`${name}\` is one number, not a list`
+        : words`\`${name}\` is one word, not a list`
     report(ctx, note, raw, { rule: 'not-a-list', text })
     return undefined
   }
@@ -41,7 +45,7 @@ export function linkInput(
   if (raw.type === 'text') return linkWord(ctx, slot, field, raw)
   report(ctx, note, raw, {
     rule: 'not-a-word',
-    text: `\`${name}\` takes a word, not a number`,
+    text: words`\`${name}\` takes a word, not a number`,
     allowed: optionsOf(field),
   })
   return undefined
@@ -67,7 +71,9 @@ function linkNumber(
     kind,
     firmness: kind,
     typed: raw.text,
-    because: isChoice ? 'chosen in this block' : 'typed into this block, without a source',
+    because: isChoice
+      ? words`chosen in this block`
+      : words`typed into this block, without a source`,
   })
   return { type: 'number', id, how: 'literal' }
 }
@@ -108,11 +114,11 @@ function reportMissing(ctx: LinkContext, slot: Slot, field: SingleField): void {
   const { note, block, name } = slot
   report(ctx, note, block, {
     rule: 'missing-input',
-    text: `\`${block.name}\` does not say \`${inBlock(slot)}\`: ${asClause(field.help)}`,
+    text: words`\`${block.name}\` does not say \`${inBlock(slot)}\`: ${asClause(field.help)}`,
     allowed: optionsOf(field),
     hint:
       field.type === 'number'
-        ? `\`${name}="${asTyped(field.usual[0], field)}"\` or \`${name}={aName}\``
+        ? oneOf([`\`${name}="${asTyped(field.usual[0], field)}"\``, `\`${name}={aName}\``])
         : undefined,
   })
 }

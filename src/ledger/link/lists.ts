@@ -6,6 +6,8 @@ import { didYouMean } from '../report.ts'
 import { report, type LinkContext } from './context.ts'
 import { asClause, linkInput, type Slot } from './inputs.ts'
 import { partRows } from './part-rows.ts'
+import { words } from '../../words/words.ts'
+import { counted } from '../../words/counted.ts'
 
 type RawRow = Readonly<Record<string, RawInput>>
 
@@ -16,19 +18,19 @@ export function linkList(
   raw: RawInput | undefined,
 ): Given | undefined {
   const { note, block, name } = slot
-  const hint = `a table inside <Calc> with the columns ${Object.keys(field.fields).join(', ')}`
+  const hint = words`a table inside <Calc> with the columns ${Object.keys(field.fields).join(', ')}`
   if (raw?.type === 'unread') return undefined
   if (raw === undefined) {
     if (field.optional !== true)
       report(ctx, note, block, {
         rule: 'missing-input',
-        text: `\`${block.name}\` has no list of ${name}: ${asClause(field.help)}`,
+        text: words`\`${block.name}\` has no list of ${name}: ${asClause(field.help)}`,
         hint,
       })
     return undefined
   }
   if (raw.type !== 'rows') {
-    const text = `\`${name}\` is a list: one row for each ${field.row}`
+    const text = words`\`${name}\` is a list: one row for each ${field.row}`
     report(ctx, note, raw, { rule: 'not-a-list', text, hint })
     return undefined
   }
@@ -39,8 +41,12 @@ export function linkList(
   if (rows.length < least || rows.length > most) {
     report(ctx, note, raw, {
       rule: 'list-length',
-      text: `\`${name}\` has ${rows.length} rows`,
-      allowed: `${least} to ${most} rows, one for each ${field.row}`,
+      text: counted(
+        rows.length,
+        words`\`${name}\` has ${rows.length} row`,
+        words`\`${name}\` has ${rows.length} rows`,
+      ),
+      allowed: words`${least} to ${most} rows, one for each ${field.row}`,
     })
     return undefined
   }
@@ -78,7 +84,7 @@ function reportUnknownCells(
     if (fields[name] === undefined)
       report(ctx, note, input, {
         rule: 'unknown-field',
-        text: `a ${part} has no \`${name}\``,
+        text: words`a ${part} has no \`${name}\``,
         allowed: known.join(', '),
         hint: didYouMean(name, known),
       })

@@ -6,6 +6,7 @@
 import type { At, NoteSource, PartSource } from '../note-source.ts'
 import { didYouMean } from '../report.ts'
 import { report, type LinkContext } from './context.ts'
+import { words } from '../../words/words.ts'
 
 /** Of all together -> of one. */
 export const ofOne = {
@@ -42,10 +43,11 @@ export function resolveFigure(
 ): string | undefined {
   const { name } = part
   const known = askable(part)
-  const allowed = known.map((one) => `\`${name}.${one}\``).join(', ') || 'it was given no figures'
+  const allowed =
+    known.map((one) => `\`${name}.${one}\``).join(', ') || words`it was given no figures`
   const [figure, ...more] = fields
   if (figure === undefined || more.length > 0) {
-    const text = `\`${name}\` is a part; say which figure of it`
+    const text = words`\`${name}\` is a part; say which figure of it`
     report(ctx, note, at, { rule: 'not-a-number', text, allowed })
     return undefined
   }
@@ -53,7 +55,7 @@ export function resolveFigure(
   if (own !== undefined && known.includes(own)) return `${owner.slug}/${name}.${own}`
   report(ctx, note, at, {
     rule: 'not-given',
-    text: `the part \`${name}\` was not given \`${isOfAll(figure) ? ofOne[figure] : figure}\``,
+    text: words`the part \`${name}\` was not given \`${isOfAll(figure) ? ofOne[figure] : figure}\``,
     allowed,
     hint: didYouMean(figure, known, `${name}.`),
   })

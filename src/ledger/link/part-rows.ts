@@ -12,6 +12,8 @@ import type { PartStatus } from '../published.ts'
 import { report, type LinkContext } from './context.ts'
 import type { Slot } from './inputs.ts'
 import { figureOfAll, isOfAll, ofOne } from './part-figures.ts'
+import { words } from '../../words/words.ts'
+import { allOf, oneOf } from '../../words/lists.ts'
 
 /** Field of a list -> figure of a part. */
 const figureFor: Readonly<Record<string, string>> = {
@@ -53,8 +55,8 @@ export function partRows(
   if (strange.length > 0 || asked.every(({ name: one }) => figureFor[one] === undefined)) {
     report(ctx, note, word, {
       rule: 'no-such-parts',
-      text: `\`${name}={${wordOf(word)}}\`: a <Part> does not say what a ${field.row} needs (${asked.map((one) => one.name).join(', ')})`,
-      hint: 'write the rows out, in a table inside <Calc>',
+      text: words`\`${name}={${wordOf(word)}}\`: a <Part> does not say what a ${field.row} needs (${asked.map((one) => one.name).join(', ')})`,
+      hint: words`write the rows out, in a table inside <Calc>`,
     })
     return undefined
   }
@@ -65,8 +67,8 @@ export function partRows(
   if (rows.length > 0) return rows
   report(ctx, note, word, {
     rule: 'no-parts',
-    text: `\`${name}={${wordOf(word)}}\`: no such part up to ${dayOf(note)} has what a ${field.row} needs`,
-    allowed: `parts that are ${statusesOf[word.which].join(', ')} and have ${wanted(asked)}`,
+    text: words`\`${name}={${wordOf(word)}}\`: no such part up to ${dayOf(note)} has what a ${field.row} needs`,
+    allowed: words`parts that are ${statusesOf[word.which].join(', ')} and have ${wanted(asked)}`,
   })
   return undefined
 }
@@ -77,7 +79,7 @@ function wanted(asked: readonly Asked[]): string {
   const names = (needed.length > 0 ? needed : asked.filter(({ counts }) => counts)).map(
     (one) => `\`${attributeFor(one.name)}\``,
   )
-  return names.join(needed.length > 0 ? ' and ' : ' or ')
+  return needed.length > 0 ? allOf(names) : oneOf(names)
 }
 
 const dayOf = ({ meta }: NoteSource): string => meta.changed ?? meta.date
@@ -161,7 +163,7 @@ function reportLacking(
   report(ctx, note, word, {
     rule: 'part-left-out',
     level: 'warning',
-    text: `the part \`${part.name}\` (${part.what}) is left out of \`${name}\`: it does not say ${missing}`,
+    text: words`the part \`${part.name}\` (${part.what}) is left out of \`${name}\`: it does not say ${missing}`,
     also: [{ file: owner.file, line: part.line, column: part.column }],
   })
 }

@@ -14,6 +14,7 @@ import { addNumber, summed } from './numbers.ts'
 import { figureOfAll, isOfAll, ofOne } from './part-figures.ts'
 import { resolveSum } from './resolve.ts'
 import { instrumentOf, sourceOf } from './sources.ts'
+import { words } from '../../words/words.ts'
 
 export function linkPart(ctx: LinkContext, note: NoteSource, part: PartSource): void {
   const made: string[] = []
@@ -74,9 +75,9 @@ function originOf(
   figure: PartFigure,
 ): Origin {
   if (figure === 'quantity')
-    return { kind: 'chosen', firmness: 'chosen', because: 'as many as are fitted' }
+    return { kind: 'chosen', firmness: 'chosen', because: words`as many as are fitted` }
   if (figure === 'price') return priceOrigin(ctx, note, part)
-  if (part.source === undefined) return guess('typed at the part, without a source')
+  if (part.source === undefined) return guess(words`typed at the part, without a source`)
   const source = sourceOf(ctx, note, part.source, part, part.at)
   return { kind: 'rated', firmness: 'rated', source }
 }
@@ -90,7 +91,7 @@ function priceOrigin(ctx: LinkContext, note: NoteSource, part: PartSource): Orig
   }
   if (priced !== undefined)
     return { kind: 'rated', firmness: 'rated', source: sourceOf(ctx, note, priced, part) }
-  if (status === 'planned') return guess('planned, and not asked for yet')
-  const title = status === 'ordered' ? 'the order' : 'the receipt'
+  if (status === 'planned') return guess(words`planned, and not asked for yet`)
+  const title = status === 'ordered' ? words`the order` : words`the receipt`
   return { kind: 'reading', firmness: 'reading', instrument: { key: receiptKey, title } }
 }

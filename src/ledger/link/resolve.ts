@@ -10,6 +10,7 @@ import { didYouMean } from '../report.ts'
 import { ownName, ownNames, report, type LinkContext, type Named } from './context.ts'
 import { resolveField } from './fields.ts'
 import { resolveFigure } from './part-figures.ts'
+import { words } from '../../words/words.ts'
 
 /** What a path leads to: a name of some note, and what of the path is left behind it. */
 interface Found {
@@ -37,7 +38,7 @@ function reportUnknown(
 ): void {
   report(ctx, note, at, {
     rule: 'unknown-name',
-    text: `the note \`${other.file}\` has no number or block called \`${name}\``,
+    text: words`the note \`${other.file}\` has no number or block called \`${name}\``,
     hint: didYouMean(name, ownNames(ctx, other), before),
   })
 }
@@ -57,7 +58,7 @@ function resolve(
   if (fields.length === 0) return `${owner.slug}/${named.name}`
   report(ctx, note, at, {
     rule: 'not-a-block',
-    text: `\`${named.name}\` is a number; it has no \`${fields.join('.')}\``,
+    text: words`\`${named.name}\` is a number; it has no \`${fields.join('.')}\``,
   })
   return undefined
 }
@@ -103,7 +104,7 @@ function findInNote(
     const names = ownNames(ctx, owner).map((known) => `\`${head}.${known}\``)
     report(ctx, note, at, {
       rule: 'not-a-number',
-      text: `\`${head}\` is a whole note; say which number of it`,
+      text: words`\`${head}\` is a whole note; say which number of it`,
       hint: names.slice(0, 6).join(', '),
     })
     return undefined
@@ -142,7 +143,7 @@ export function resolveName(
   if (typeof expression === 'object' && 'ref' in expression) return expression.ref
   report(ctx, note, at, {
     rule: 'not-a-name',
-    text: `\`${attribute}\` takes one name, not a sum`,
+    text: words`\`${attribute}\` takes one name, not a sum`,
   })
   return undefined
 }

@@ -7,6 +7,7 @@ import type { At, NoteSource } from '../note-source.ts'
 import type { PublishedInstrument, PublishedSource } from '../published.ts'
 import { didYouMean } from '../report.ts'
 import { report, type LinkContext } from './context.ts'
+import { words } from '../../words/words.ts'
 
 export function sourceOf(
   ctx: LinkContext,
@@ -20,9 +21,10 @@ export function sourceOf(
   if (isMissing(ctx, key, known))
     report(ctx, note, at, {
       rule: 'unknown-source',
-      text: `\`site.yaml\` has no source called \`${key}\``,
+      text: words`\`site.yaml\` has no source called \`${key}\``,
       hint:
-        didYouMean(key, Object.keys(sources)) ?? 'add it under `sources:`, or write its title out',
+        didYouMean(key, Object.keys(sources)) ??
+        words`add it under \`sources:\`, or write its title out`,
     })
   return {
     key,
@@ -42,10 +44,10 @@ export function instrumentOf(
   if (isMissing(ctx, key, known))
     report(ctx, note, at, {
       rule: 'unknown-instrument',
-      text: `\`site.yaml\` has no instrument called \`${key}\``,
+      text: words`\`site.yaml\` has no instrument called \`${key}\``,
       hint:
         didYouMean(key, Object.keys(instruments)) ??
-        'add it under `instruments:`, or say what it is in words',
+        words`add it under \`instruments:\`, or say what it is in words`,
     })
   return { key, title: known?.title ?? key, ...defined({ plusMinus: known?.plusMinus }) }
 }

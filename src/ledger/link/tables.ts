@@ -7,6 +7,8 @@ import type { Calculator, ListField } from '../../../calculators/define.ts'
 import type { BlockSource, NoteSource, RawInput, RawTable } from '../note-source.ts'
 import type { Said } from '../report.ts'
 import { report, type LinkContext } from './context.ts'
+import { words } from '../../words/words.ts'
+import { allOf } from '../../words/lists.ts'
 
 type Raw = Readonly<Record<string, RawInput>>
 
@@ -22,8 +24,8 @@ export function withTables(
     if (fitting === undefined) {
       report(ctx, note, table, {
         rule: 'bad-table',
-        text: `the table’s columns (${table.headings.join(', ')}) fit no list of \`${block.use}\``,
-        allowed: listWords(calculator) || `\`${block.use}\` takes no list of parts`,
+        text: words`the table’s columns (${table.headings.join(', ')}) fit no list of \`${block.use}\``,
+        allowed: listWords(calculator) || words`\`${block.use}\` takes no list of parts`,
       })
       continue
     }
@@ -40,7 +42,7 @@ export function withTables(
     else
       report(ctx, note, table, {
         rule: 'doubled-list',
-        text: `\`${name}\` is given twice, as an attribute and as a table`,
+        text: words`\`${name}\` is given twice, as an attribute and as a table`,
       })
   }
   return raw
@@ -70,8 +72,8 @@ function sayWhichList(table: RawTable, fitting: readonly [string, ListField][]):
   })
   return {
     rule: 'which-list',
-    text: `the table’s columns (${table.headings.join(', ')}) fit ${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`,
-    hint: `say which list it is: \`${first}={[{ ${cells.join(', ')} }]}\`, one pair of braces for each row`,
+    text: words`the table’s columns (${table.headings.join(', ')}) fit ${allOf(names)}`,
+    hint: words`say which list it is: \`${first}={[{ ${cells.join(', ')} }]}\`, one pair of braces for each row`,
   }
 }
 

@@ -12,6 +12,7 @@ import type { Problem } from '../problems.ts'
 import type { Piece, PublishedTask } from '../published.ts'
 import { problemAt, type Said } from '../report.ts'
 import type { Shown } from './shown.ts'
+import { words } from '../../words/words.ts'
 
 export type ShownOn = ReadonlyMap<string, ReadonlyMap<number, Shown>>
 
@@ -55,13 +56,13 @@ function close(
   if (ends === undefined) return undefined
   const other = held.find((one) => one.note.slug === ends.slug)?.note
   if (ends.slug === note.slug)
-    return { rule: 'task-in-itself', text: `\`${ends.how} in\` names the note it stands in` }
+    return { rule: 'task-in-itself', text: words`\`${ends.how} in\` names the note it stands in` }
   if (ends.how === 'closed') {
     if (!done)
       return {
         rule: 'closed-but-open',
-        text: 'the item says `closed in` and is not ticked',
-        hint: 'write `- [x]`, or take the words out',
+        text: words`the item says \`closed in\` and is not ticked`,
+        hint: words`write \`- [x]\`, or take the words out`,
       }
     closings.set(source, { state: 'done', in: ends.slug })
     return undefined
@@ -73,8 +74,8 @@ function close(
     return {
       rule: 'opened-later',
       level: 'warning',
-      text: `\`opened in\` names a note of ${other.meta.date}, which is later than this one`,
-      hint: 'the later note closes what the earlier one opened: turn the two round',
+      text: words`\`opened in\` names a note of ${other.meta.date}, which is later than this one`,
+      hint: words`the later note closes what the earlier one opened: turn the two round`,
     }
   closings.set(found.source, { state: done ? 'done' : 'carried', in: note.slug })
   return undefined
@@ -88,9 +89,9 @@ function unknownTask(source: TaskSource, slug: string, theirs: readonly Held[]):
   const open = theirs.map((one) => `\`${wordsOf(one.source)}\``).join(', ')
   return {
     rule: 'unknown-task',
-    text: `the note \`${slug}\` has no task \`${wordsOf(source)}\``,
-    allowed: open === '' ? 'that note has no list of tasks' : open,
-    hint: near === undefined ? 'write it in the same words' : `did you mean \`${near}\`?`,
+    text: words`the note \`${slug}\` has no task \`${wordsOf(source)}\``,
+    allowed: open === '' ? words`that note has no list of tasks` : open,
+    hint: near === undefined ? words`write it in the same words` : words`did you mean \`${near}\`?`,
   }
 }
 

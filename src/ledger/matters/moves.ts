@@ -22,6 +22,7 @@ import {
 } from './places.ts'
 import { stepOf, type Step } from './step.ts'
 import { resultIn, resultsAt } from './trial.ts'
+import { words } from '../../words/words.ts'
 
 /** An input's value and what the result is there; undefined: cannot tell there. SI. */
 export interface End {
@@ -76,8 +77,8 @@ export function resultsOf(block: PublishedBlock, calculator: Calculator): readon
       Object.entries(field.columns).flatMap(([column, cell]) => {
         if (cell.type !== 'number') return []
         const called = name === undefined ? null : (row[name] ?? null)
-        const words = typeof called === 'string' && called !== '' ? called : `row ${index + 1}`
-        const label = `${field.label}, ${words}: ${cell.label}`
+        const title = typeof called === 'string' && called !== '' ? called : words`row ${index + 1}`
+        const label = `${field.label}, ${title}: ${cell.label}`
         return [{ path: `${key}.${index}.${column}`, label, field: cell }]
       }),
     )

@@ -7,6 +7,7 @@ import type { At } from '../note-source.ts'
 import type { Said } from '../report.ts'
 import { report, startOf, type ReadContext } from './context.ts'
 import { onlyExpression, type AnyNode } from './estree.ts'
+import { words } from '../../words/words.ts'
 
 export type Element = MdxJsxFlowElement | MdxJsxTextElement
 
@@ -23,7 +24,7 @@ export function attributesOf(ctx: ReadContext, element: Element): Attribute[] {
     if (attribute.type === 'mdxJsxAttribute') return [readAttribute(attribute, element)]
     report(ctx, startOf(attribute), {
       rule: 'spread',
-      text: `\`{…}\` inside <${element.name ?? ''}>: write each attribute out`,
+      text: words`\`{…}\` inside <${element.name ?? ''}>: write each attribute out`,
     })
     return []
   })
@@ -49,7 +50,7 @@ export function textOf(
   ctx: ReadContext,
   attributes: readonly Attribute[],
   name: string,
-  wrong: Said = { rule: 'not-text', text: `\`${name}\` is a text in quotes` },
+  wrong: Said = { rule: 'not-text', text: words`\`${name}\` is a text in quotes` },
 ): string | undefined {
   const attribute = named(attributes, name)
   if (attribute === undefined) return undefined

@@ -9,6 +9,7 @@ import { declare } from './declare.ts'
 import { readInput } from './inputs.ts'
 import { elementAttributes } from './kit.ts'
 import { hasOtherContent, readTable, tablesIn } from './tables.ts'
+import { words } from '../../words/words.ts'
 
 const ownAttributes: readonly string[] = [
   ...elementAttributes.Calc.needs,
@@ -22,7 +23,7 @@ export function readCalc(ctx: ReadContext, element: Element): void {
   if (id === undefined)
     report(ctx, at, {
       rule: 'no-id',
-      text: '<Calc> has no `id`: its results need a name',
+      text: words`<Calc> has no \`id\`: its results need a name`,
       hint: '`id="pumpFuse"`',
     })
   const name = declare(ctx, id, 'Calc', at)
@@ -34,8 +35,8 @@ export function readCalc(ctx: ReadContext, element: Element): void {
   if (hasOtherContent(element))
     report(ctx, at, {
       rule: 'unexpected-content',
-      text: '<Calc> holds a table of parts and no other text',
-      hint: 'leave a blank line before and after the table, and put the words outside',
+      text: words`<Calc> holds a table of parts and no other text`,
+      hint: words`leave a blank line before and after the table, and put the words outside`,
     })
   if (use === undefined) return
   ctx.blocks.push({
@@ -58,7 +59,7 @@ function readUse(
   if (named(attributes, 'use') === undefined)
     report(ctx, at, {
       rule: 'no-calculator',
-      text: '<Calc> does not say which calculator: `use="…"`',
+      text: words`<Calc> does not say which calculator: \`use="…"\``,
     })
   return textOf(ctx, attributes, 'use')
 }
@@ -71,7 +72,7 @@ function readAccept(
 ): string | undefined {
   const accept = textOf(ctx, attributes, 'accept')
   if (accept !== '') return accept
-  const text = '`accept` needs the reason'
+  const text = words`\`accept\` needs the reason`
   report(ctx, named(attributes, 'accept') ?? at, { rule: 'no-reason', text })
   return undefined
 }

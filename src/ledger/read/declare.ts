@@ -6,6 +6,7 @@ import { readName } from '../names.ts'
 import type { At } from '../note-source.ts'
 import type { Attribute } from './attributes.ts'
 import { lineAndColumn, report, type ReadContext } from './context.ts'
+import { words } from '../../words/words.ts'
 
 /** `at`: the element, which a second of the same name is shown. */
 export function declare(
@@ -28,12 +29,12 @@ function unnamed(ctx: ReadContext, element: string): string {
 
 function readId(ctx: ReadContext, id: Attribute): string | undefined {
   if (id.value.type !== 'text') {
-    report(ctx, id, { rule: 'bad-name', text: 'an `id` is a plain text: `id="pumpDraw"`' })
+    report(ctx, id, { rule: 'bad-name', text: words`an \`id\` is a plain text: \`id="pumpDraw"\`` })
     return undefined
   }
   const read = readName(id.value.text)
   if ('why' in read) {
-    const hint = read.hint === undefined ? undefined : `\`${read.hint}\` would do`
+    const hint = read.hint === undefined ? undefined : words`\`${read.hint}\` would do`
     report(ctx, id, { rule: 'bad-name', text: read.why, hint })
     return undefined
   }
@@ -41,8 +42,8 @@ function readId(ctx: ReadContext, id: Attribute): string | undefined {
   if (before === undefined) return read.name
   report(ctx, id, {
     rule: 'doubled-name',
-    text: `the name \`${read.name}\` is already taken in this note`,
-    hint: 'two numbers need two names',
+    text: words`the name \`${read.name}\` is already taken in this note`,
+    hint: words`two numbers need two names`,
     also: [{ file: ctx.options.file, ...before }],
   })
   return undefined

@@ -7,6 +7,7 @@ import type { Heading } from 'mdast'
 import { visitParents } from 'unist-util-visit-parents'
 import { report, startOf, type ReadContext } from './context.ts'
 import { lineOfText } from './tasks.ts'
+import { words } from '../../words/words.ts'
 
 export function readHeading(ctx: ReadContext, heading: Heading, slugger: GithubSlugger): void {
   const name = slugger.slug(headingText(heading))
@@ -39,8 +40,8 @@ export function checkHeadings(ctx: ReadContext): void {
     const { line, column } = heading
     report(ctx, at, {
       rule: 'clash-with-heading',
-      text: `the name \`${name}\` is also the address of a heading in this note`,
-      hint: 'choose another name, or word the heading differently',
+      text: words`the name \`${name}\` is also the address of a heading in this note`,
+      hint: words`choose another name, or word the heading differently`,
       also: [{ file: ctx.options.file, line, column }],
     })
   }

@@ -10,6 +10,7 @@ import { report, type ReadContext } from './context.ts'
 import { anyNode, isNode, keyText, nodesOf, placeOf, type AnyNode } from './estree.ts'
 import { bindings, freeNames } from './free-names.ts'
 import { isLedgers, sortNames } from './names.ts'
+import { words } from '../../words/words.ts'
 
 const statementsOf = (tree: Root): AnyNode[] =>
   tree.children.flatMap((node) =>
@@ -35,7 +36,7 @@ function checkFile(ctx: ReadContext, statement: AnyNode, from: string): void {
   if (path.startsWith('..') || from.startsWith('/') || ctx.options.files.includes(path)) return
   report(ctx, placeOf(statement), {
     rule: 'unknown-file',
-    text: `there is no file \`${from}\``,
+    text: words`there is no file \`${from}\``,
     hint: likelyNote(ctx, `${from}.mdx`),
   })
 }
@@ -46,7 +47,7 @@ function readNoteImport(ctx: ReadContext, statement: AnyNode, from: string): voi
   if (slug === undefined)
     report(ctx, placeOf(statement), {
       rule: 'unknown-note',
-      text: `there is no note \`${from}\``,
+      text: words`there is no note \`${from}\``,
       hint: likelyNote(ctx, from),
     })
   for (const specifier of nodesOf(statement.specifiers)) {
@@ -76,8 +77,8 @@ export function checkModule(ctx: ReadContext, tree: Root): void {
     if (ctx.given.has(item.local))
       report(ctx, item, {
         rule: 'doubled-name',
-        text: `\`${item.local}\` is imported and also given to a number here`,
-        hint: `import it under another name: \`{ ${item.local} as other }\``,
+        text: words`\`${item.local}\` is imported and also given to a number here`,
+        hint: words`import it under another name: \`{ ${item.local} as other }\``,
       })
 }
 
@@ -87,8 +88,8 @@ function checkExport(ctx: ReadContext, statement: AnyNode): void {
     if (isLedgers(ctx, use.name))
       report(ctx, use, {
         rule: 'number-in-export',
-        text: `\`${use.name}\` is a number of the ledger: an export cannot use it`,
+        text: words`\`${use.name}\` is a number of the ledger: an export cannot use it`,
       })
   if (uses.some(({ name }) => !isLedgers(ctx, name) && !ctx.bound.has(name)))
-    sortNames(ctx, statement, 'export')
+    sortNames(ctx, statement, words`export`)
 }

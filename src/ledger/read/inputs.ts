@@ -8,6 +8,7 @@ import { lineAndColumn, report, type ReadContext } from './context.ts'
 import { isNode, keyText, nodesOf, placeOf, type AnyNode } from './estree.ts'
 import { sortNames } from './names.ts'
 import { readSum } from './sums.ts'
+import { words } from '../../words/words.ts'
 
 export function readInput(ctx: ReadContext, attribute: Attribute): RawInput {
   const { value } = attribute
@@ -25,7 +26,7 @@ export function readBraces(ctx: ReadContext, node: AnyNode, source: string, at: 
   if (node.type === 'ArrayExpression') return readList(ctx, node, at)
   if (node.type === 'ObjectExpression')
     return { type: 'rows', rows: readRows(ctx, [node], at), ...at }
-  const sum = sortNames(ctx, node, 'value') === 'bad' ? undefined : readSum(ctx, node)
+  const sum = sortNames(ctx, node, words`value`) === 'bad' ? undefined : readSum(ctx, node)
   return sum === undefined ? { type: 'unread', ...at } : { type: 'sum', sum, source, ...at }
 }
 
@@ -53,8 +54,8 @@ function readList(ctx: ReadContext, { elements }: AnyNode, at: At): RawInput {
   if (second !== undefined)
     report(ctx, second, {
       rule: 'bad-list',
-      text: 'parts stand twice in one list',
-      hint: '`parts.all` holds every part, `parts` what is fitted',
+      text: words`parts stand twice in one list`,
+      hint: words`\`parts.all\` holds every part, \`parts\` what is fitted`,
     })
   return { type: 'rows', rows, ...(parts && { parts }), ...at }
 }
@@ -82,7 +83,7 @@ function readRows(ctx: ReadContext, items: unknown, at: At): Record<string, RawI
     else
       report(ctx, isNode(item) ? placeOf(item) : at, {
         rule: 'bad-list',
-        text: 'a list of parts is written `[{ name: "…", length: "2 m" }, …]`',
+        text: words`a list of parts is written \`[{ name: "…", length: "2 m" }, …]\``,
       })
   return rows
 }
@@ -96,7 +97,7 @@ function readRow(ctx: ReadContext, { properties }: AnyNode): Record<string, RawI
     else
       report(ctx, placeOf(property), {
         rule: 'bad-list',
-        text: 'a part is written `{ name: "…", length: "2 m" }`, each field with its value',
+        text: words`a part is written \`{ name: "…", length: "2 m" }\`, each field with its value`,
       })
   }
   return row

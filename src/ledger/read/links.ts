@@ -7,6 +7,7 @@ import { toString } from 'mdast-util-to-string'
 import { visitParents } from 'unist-util-visit-parents'
 import { lineAndColumn, report, startOf, type ReadContext } from './context.ts'
 import { decoded, isPictureAddress } from './pictures.ts'
+import { words } from '../../words/words.ts'
 
 /** Names of the definitions that pictures refer to: `![pump][here]`. */
 export function pictureReferences(tree: Root): ReadonlySet<string> {
@@ -32,14 +33,14 @@ export function readLink(
 export function checkBraces(ctx: ReadContext, node: Link | Image | Definition): void {
   const alternative = node.type === 'image' ? alternativeText(ctx, node) : ''
   for (const [what, text] of [
-    ['alternative text', alternative],
-    ['title', node.title ?? ''],
-    ['address', decoded(node.url)],
+    [words`alternative text`, alternative],
+    [words`title`, node.title ?? ''],
+    [words`address`, decoded(node.url)],
   ] as const)
     if (/\{[^}]*\}/.test(text))
       report(ctx, startOf(node), {
         rule: 'braces-in-link',
-        text: `braces in the ${what} of a link or picture: nothing is worked out there`,
+        text: words`braces in the ${what} of a link or picture: nothing is worked out there`,
       })
 }
 

@@ -12,6 +12,7 @@ import { report, type ReadContext } from './context.ts'
 import type { AnyNode } from './estree.ts'
 import { freeNames, type NameUse } from './free-names.ts'
 import { isRoot, kitElements } from './kit.ts'
+import { words } from '../../words/words.ts'
 
 /** The names that the note's elements give: by `id`, and by the first column of a table in one. */
 export function givenNames(tree: Root): Set<string> {
@@ -66,7 +67,7 @@ export function sortNames(
   if (other === undefined) return 'ledger'
   report(ctx, first, {
     rule: 'mixed-names',
-    text: `\`${first.name}\` is a number of the ledger and \`${other.name}\` is not: one ${where} never mixes the two`,
+    text: words`\`${first.name}\` is a number of the ledger and \`${other.name}\` is not: one ${where} never mixes the two`,
   })
   return 'bad'
 }
@@ -77,17 +78,16 @@ function reportUnknown(ctx: ReadContext, names: readonly NameUse[]): void {
   for (const use of names)
     report(ctx, use, {
       rule: 'unknown-name',
-      text: `no number, block or import is called \`${use.name}\``,
+      text: words`no number, block or import is called \`${use.name}\``,
       hint:
         (use.name === 'parts' ? partsHint : undefined) ??
         refusedFor(ctx, use.name) ??
         didYouMean(use.name, known) ??
-        'give a number this name with `id`, or import it from the note that has it',
+        words`give a number this name with \`id\`, or import it from the note that has it`,
     })
 }
 
-const partsHint =
-  'the parts of the notes are rows of a list of a <Calc>: `added={parts}`, or `parts.out`, `parts.planned`, `parts.all`'
+const partsHint = words`the parts of the notes are rows of a list of a <Calc>: \`added={parts}\`, or \`parts.out\`, \`parts.planned\`, \`parts.all\``
 
 /** Used as it was told where the name itself was refused: only that place is left to mend. */
 function refusedFor({ given }: ReadContext, use: string): string | undefined {
@@ -97,5 +97,5 @@ function refusedFor({ given }: ReadContext, use: string): string | undefined {
   })
   return refused === undefined
     ? undefined
-    : `write this name also where it says \`${refused}\`, which is refused`
+    : words`write this name also where it says \`${refused}\`, which is refused`
 }

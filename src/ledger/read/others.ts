@@ -10,6 +10,7 @@ import { anyNode } from './estree.ts'
 import { kitElements } from './kit.ts'
 import { sortNames } from './names.ts'
 import { example, isPictureAddress } from './pictures.ts'
+import { words } from '../../words/words.ts'
 
 export function checkOther(ctx: ReadContext, element: Element): void {
   const name = element.name ?? ''
@@ -23,11 +24,11 @@ export function checkOther(ctx: ReadContext, element: Element): void {
   for (const attribute of element.attributes) {
     const value = attribute.type === 'mdxJsxAttribute' ? attribute.value : attribute
     const program = typeof value === 'object' ? value?.data?.estree : undefined
-    if (!program || sortNames(ctx, anyNode(program), 'attribute') !== 'ledger') continue
+    if (!program || sortNames(ctx, anyNode(program), words`attribute`) !== 'ledger') continue
     report(ctx, startOf(attribute), {
       rule: 'number-in-attribute',
-      text: `<${name}> is not one of the kit’s elements: a number of the ledger cannot stand in its attributes`,
-      hint: 'put the number between the tags',
+      text: words`<${name}> is not one of the kit’s elements: a number of the ledger cannot stand in its attributes`,
+      hint: words`put the number between the tags`,
     })
   }
 }
@@ -44,8 +45,8 @@ function readAnchor(ctx: ReadContext, element: Element): void {
   else
     report(ctx, at, {
       rule: 'link-as-tag',
-      text: `<a> with \`${url}\`: nobody makes it an address of the site`,
-      hint: `write \`[words](${url})\``,
+      text: words`<a> with \`${url}\`: nobody makes it an address of the site`,
+      hint: words`write \`[words](${url})\``,
     })
 }
 
@@ -59,8 +60,8 @@ function checkPictureNames(ctx: ReadContext, element: Element): void {
     if (!isPictureAddress(address)) continue
     report(ctx, startOf(element), {
       rule: 'picture-as-tag',
-      text: `<${element.name ?? ''}> with \`${address}\`: nobody puts it on the site`,
-      hint: `write ${example}`,
+      text: words`<${element.name ?? ''}> with \`${address}\`: nobody puts it on the site`,
+      hint: words`write ${example}`,
     })
   }
 }
@@ -73,8 +74,8 @@ function checkImage(ctx: ReadContext, element: Element): void {
   if (typeof source !== 'string') return
   report(ctx, startOf(element), {
     rule: 'picture-as-tag',
-    text: `<img> with \`${source}\`: nobody puts it on the site`,
-    hint: 'write `![what it shows](./pump.jpg)`',
+    text: words`<img> with \`${source}\`: nobody puts it on the site`,
+    hint: words`write ${example}`,
   })
 }
 
@@ -84,10 +85,10 @@ function reportUnknown(ctx: ReadContext, element: Element, head: string): void {
   const near = nearestName(head, [...kitElements, ...imported])
   report(ctx, startOf(element), {
     rule: 'unknown-element',
-    text: `there is no element <${name}>`,
+    text: words`there is no element <${name}>`,
     hint:
       near === undefined
-        ? `import it, or write \`\\<${name}\` if you mean the sign`
-        : `did you mean <${near}>?`,
+        ? words`import it, or write \`\\<${name}\` if you mean the sign`
+        : words`did you mean <${near}>?`,
   })
 }

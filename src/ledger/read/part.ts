@@ -14,6 +14,7 @@ import { declare } from './declare.ts'
 import { readInput } from './inputs.ts'
 import { elementAttributes, partFigures } from './kit.ts'
 import { hasOtherContent, tablesIn } from './tables.ts'
+import { words } from '../../words/words.ts'
 
 const statuses: Readonly<Record<string, PartStatus>> = {
   planned: 'planned',
@@ -40,21 +41,24 @@ export function readPart(ctx: ReadContext, element: Element, linked: boolean): v
   if (hasOtherContent(element) || tablesIn(element).length > 0)
     report(ctx, at, {
       rule: 'unexpected-content',
-      text: '<Part> holds no text',
-      hint: '`<Part … />`, with the words outside, or in `note="…"`',
+      text: words`<Part> holds no text`,
+      hint: words`\`<Part … />\`, with the words outside, or in \`note="…"\``,
     })
   const id = named(attributes, 'id')
   if (id === undefined)
     report(ctx, at, {
       rule: 'no-id',
-      text: '<Part> has no `id`: its figures need a name',
+      text: words`<Part> has no \`id\`: its figures need a name`,
       hint: '`id="pump"`',
     })
   const name = declare(ctx, id, 'Part', at)
   const what = textOf(ctx, attributes, 'what')
   if (what === undefined || what === '') {
     if (what === '' || named(attributes, 'what') === undefined)
-      report(ctx, at, { rule: 'no-what', text: '<Part> does not say what it is: `what="…"`' })
+      report(ctx, at, {
+        rule: 'no-what',
+        text: words`<Part> does not say what it is: \`what="…"\``,
+      })
     return
   }
   const text = (key: string): string | undefined => {
@@ -85,7 +89,7 @@ function checkAttributes(ctx: ReadContext, attributes: Attributes): void {
     if (!partAttributes.includes(attribute.name))
       report(ctx, attribute, {
         rule: 'unknown-attribute',
-        text: `<Part> has no \`${attribute.name}\``,
+        text: words`<Part> has no \`${attribute.name}\``,
         allowed: partAttributes.join(', '),
         hint: didYouMean(attribute.name, partAttributes),
       })
@@ -99,7 +103,7 @@ function readStatus(ctx: ReadContext, attributes: Attributes): PartStatus {
   const known = Object.keys(statuses)
   report(ctx, named(attributes, 'status') ?? { line: 1, column: 1 }, {
     rule: 'unknown-status',
-    text: `\`status="${said}"\` is not where a part can be`,
+    text: words`\`status="${said}"\` is not where a part can be`,
     allowed: known.join(', '),
     hint: didYouMean(said, known),
   })
@@ -116,8 +120,8 @@ function readUsed(ctx: ReadContext, attributes: Attributes): boolean {
     return value.text.trim() === 'yes'
   report(ctx, attribute, {
     rule: 'bad-used',
-    text: '`used` stands alone, or says `yes` or `no`',
-    hint: '`<Part … used />` for a second-hand one',
+    text: words`\`used\` stands alone, or says \`yes\` or \`no\``,
+    hint: words`\`<Part … used />\` for a second-hand one`,
   })
   return false
 }
@@ -128,7 +132,7 @@ function readDate(ctx: ReadContext, attributes: Attributes): string | undefined 
   if (on === undefined || written === undefined || isCalendarDate(on)) return on
   report(ctx, written, {
     rule: 'bad-date',
-    text: `\`on="${on}"\` is not a date`,
+    text: words`\`on="${on}"\` is not a date`,
     hint: howDatesAreWritten,
   })
   return undefined
@@ -146,8 +150,8 @@ function readFigures(
     if (raw.type === 'rows' || attribute.value.type === 'none')
       report(ctx, attribute, {
         rule: 'not-a-number',
-        text: `\`${figure}\` is one number`,
-        hint: `\`${figure}="…"\` with a unit, or \`${figure}={aName}\``,
+        text: words`\`${figure}\` is one number`,
+        hint: words`\`${figure}="…"\` with a unit, or \`${figure}={aName}\``,
       })
     else figures[figure] = raw
   }

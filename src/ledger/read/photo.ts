@@ -9,6 +9,9 @@ import type { Image, ImageReference, List, ListItem, Nodes, PhrasingContent, Tex
 import { toString } from 'mdast-util-to-string'
 import { attributesOf, type Element } from './attributes.ts'
 import { report, startOf, type ReadContext } from './context.ts'
+import { words } from '../../words/words.ts'
+import { allOf } from '../../words/lists.ts'
+import { example } from './pictures.ts'
 
 export interface PictureGroup {
   readonly picture: Image | ImageReference
@@ -51,10 +54,10 @@ const isPhrasing = (node: Nodes): node is PhrasingContent =>
     node.type,
   )
 
-function trimmed(words: readonly PhrasingContent[]): PhrasingContent[] {
-  const first = words.findIndex((one) => !isBlank(one))
-  const last = words.findLastIndex((one) => !isBlank(one))
-  return (first < 0 ? [] : words.slice(first, last + 1)).map((one, index, kept) => {
+function trimmed(inline: readonly PhrasingContent[]): PhrasingContent[] {
+  const first = inline.findIndex((one) => !isBlank(one))
+  const last = inline.findLastIndex((one) => !isBlank(one))
+  return (first < 0 ? [] : inline.slice(first, last + 1)).map((one, index, kept) => {
     if (one.type !== 'text') return one
     const from = index === 0 ? one.value.trimStart() : one.value
     return { ...one, value: index === kept.length - 1 ? from.trimEnd() : from }
@@ -76,13 +79,13 @@ const place =
 /** Where a mark stands; undefined when the item does not begin with a place. */
 export function markStart(item: ListItem): MarkStart | undefined {
   const [paragraph] = item.children
-  const words = paragraph?.type === 'paragraph' ? paragraph.children[0] : undefined
-  if (words?.type !== 'text') return undefined
-  const found = place.exec(words.value)
+  const inline = paragraph?.type === 'paragraph' ? paragraph.children[0] : undefined
+  if (inline?.type !== 'text') return undefined
+  const found = place.exec(inline.value)
   if (found === null) return undefined
   const [all, x = '', y = ''] = found
   const number = (text: string): number => Number(text.replace('−', '-'))
-  return { x: number(x), y: number(y), words, length: all.length }
+  return { x: number(x), y: number(y), words: inline, length: all.length }
 }
 
 export function checkPhoto(ctx: ReadContext, element: Element): void {
@@ -90,15 +93,15 @@ export function checkPhoto(ctx: ReadContext, element: Element): void {
   for (const attribute of attributesOf(ctx, element))
     report(ctx, attribute, {
       rule: 'unknown-attribute',
-      text: `<${name}> has no \`${attribute.name}\``,
-      hint: 'its pictures, captions and marks stand between the tags',
+      text: words`<${name}> has no \`${attribute.name}\``,
+      hint: words`its pictures, captions and marks stand between the tags`,
     })
   const said = (text: string, hint: string): void =>
     report(ctx, startOf(element), { rule: 'photo-content', text, hint })
   if (element.type === 'mdxJsxTextElement') {
     said(
-      `<${name}> in a line of words`,
-      'give it lines of its own, with an empty line before and after',
+      words`<${name}> in a line of words`,
+      words`give it lines of its own, with an empty line before and after`,
     )
     return
   }
@@ -107,23 +110,27 @@ export function checkPhoto(ctx: ReadContext, element: Element): void {
   if (odd !== undefined)
     report(ctx, startOf(odd), {
       rule: 'photo-content',
-      text: `<${name}> holds something that is no picture, caption${name === 'Photo' ? ' or mark' : ''}`,
-      hint: 'a caption stands behind its picture; put everything else outside',
+      text:
+        name === 'Photo'
+          ? words`${'<Photo>'} holds something that is no picture, caption or mark`
+          : words`${`<${name}>`} holds something that is no picture, caption`,
+      hint: words`a caption stands behind its picture; put everything else outside`,
     })
   if (name === 'Photo') checkMarked(ctx, groups.length, lists, said)
   else if (groups.length !== 2 || lists.length > 0)
     said(
       lists.length > 0
-        ? '<BeforeAfter> holds a list'
-        : `<BeforeAfter> holds ${count(groups.length)}: two are due, first before, then after`,
+        ? words`<BeforeAfter> holds a list`
+        : words`<BeforeAfter> holds ${count(groups.length)}: two are due, first before, then after`,
       lists.length > 0
-        ? 'marks go with <Photo>'
-        : '`![before: …](./a.jpg)` and `![after: …](./b.jpg)`',
+        ? words`marks go with <Photo>`
+        : allOf(['`![before: …](./a.jpg)`', '`![after: …](./b.jpg)`']),
     )
 }
 
 function count(pictures: number): string {
-  return pictures === 0 ? 'no picture' : pictures === 1 ? 'one picture' : `${pictures} pictures`
+  if (pictures === 0) return words`no picture`
+  return pictures === 1 ? words`one picture` : words`${pictures} pictures`
 }
 
 function checkMarked(
@@ -134,14 +141,14 @@ function checkMarked(
 ): void {
   if (pictures !== 1)
     said(
-      `<Photo> holds ${count(pictures)}: one is due`,
-      pictures === 2 ? '<BeforeAfter> takes two' : '`![what it shows](./pump.jpg)`',
+      words`<Photo> holds ${count(pictures)}: one is due`,
+      pictures === 2 ? words`<BeforeAfter> takes two` : example,
     )
-  if (lists.length > 1) said('<Photo> holds two lists', 'put all marks into one')
+  if (lists.length > 1) said(words`<Photo> holds two lists`, words`put all marks into one`)
   for (const item of lists.flatMap(({ children }) => children)) checkMark(ctx, item)
 }
 
-const allowed = 'per cent from the left, then from the top: `40 % 25 %: the filler neck`'
+const allowed = words`per cent from the left, then from the top: \`40 % 25 %: the filler neck\``
 
 function checkMark(ctx: ReadContext, item: ListItem): void {
   const at = startOf(item.children[0] ?? item)
@@ -149,24 +156,24 @@ function checkMark(ctx: ReadContext, item: ListItem): void {
   if (mark === undefined) {
     report(ctx, at, {
       rule: 'mark-without-place',
-      text: 'a mark does not begin with its place',
+      text: words`a mark does not begin with its place`,
       allowed,
     })
     return
   }
-  const { x, y, words, length } = mark
-  const typed = words.value.slice(0, length).trim()
+  const { x, y, words: inline, length } = mark
+  const typed = inline.value.slice(0, length).trim()
   if (typed.includes(',') && /\d,\d/.test(typed))
     report(ctx, at, {
       rule: 'decimal-comma',
-      text: `\`${typed}\` has a comma where numbers here have a point`,
-      hint: `did you mean \`${typed.replace(/(\d),(?=\d)/g, '$1.')}\`?`,
+      text: words`\`${typed}\` has a comma where numbers here have a point`,
+      hint: words`did you mean \`${typed.replace(/(\d),(?=\d)/g, '$1.')}\`?`,
     })
   else if (!(x >= 0 && x <= 100 && y >= 0 && y <= 100))
     report(ctx, at, {
       rule: 'mark-off-picture',
-      text: `\`${typed}\` is not on the picture`,
-      allowed: 'from 0 % to 100 %',
+      text: words`\`${typed}\` is not on the picture`,
+      allowed: words`from 0 % to 100 %`,
     })
   const after = toString(item).slice(length).trim()
   if (
@@ -176,7 +183,7 @@ function checkMark(ctx: ReadContext, item: ListItem): void {
   )
     report(ctx, at, {
       rule: 'mark-without-words',
-      text: `the mark at \`${typed}\` says nothing`,
+      text: words`the mark at \`${typed}\` says nothing`,
       allowed,
     })
 }

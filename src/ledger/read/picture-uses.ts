@@ -9,6 +9,7 @@ import { visitParents } from 'unist-util-visit-parents'
 import { report, startOf, type ReadContext } from './context.ts'
 import { anyNode, children, placeOf, type AnyNode } from './estree.ts'
 import { decoded, example, findPicture, isPictureAddress } from './pictures.ts'
+import { words } from '../../words/words.ts'
 
 /** `pictures`: names of the definitions that pictures refer to. */
 export function readPicture(
@@ -35,32 +36,32 @@ export function readPicture(
     report(ctx, at, {
       rule: 'case-twins',
       level: 'warning',
-      text: `\`${posix.basename(found.path)}\` and \`${posix.basename(twin)}\` differ in capitals only: on many machines they are one file`,
-      hint: 'give one of them another name',
+      text: words`\`${posix.basename(found.path)}\` and \`${posix.basename(twin)}\` differ in capitals only: on many machines they are one file`,
+      hint: words`give one of them another name`,
     })
 }
 
 /** What a picture shows, in words: for who cannot see it, and for where it cannot be shown. */
 export function checkAlternative(ctx: ReadContext, node: Image | ImageReference): void {
-  const words = (node.alt ?? '').trim()
-  if (words !== '' && !isFileName(words, node)) return
+  const alt = (node.alt ?? '').trim()
+  if (alt !== '' && !isFileName(alt, node)) return
   const { status } = ctx.options.meta
   report(ctx, startOf(node), {
     rule: 'no-alternative',
     level: status === 'planned' || status === 'doing' ? 'warning' : 'error',
     text:
-      words === ''
-        ? 'a picture without words for who cannot see it'
-        : `\`${words}\` is a file’s name and does not say what the picture shows`,
-    hint: 'say what it shows: `![the pump, its inlet below the tank](./pump.jpg)`',
+      alt === ''
+        ? words`a picture without words for who cannot see it`
+        : words`\`${alt}\` is a file’s name and does not say what the picture shows`,
+    hint: words`say what it shows: \`![the pump, its inlet below the tank](./pump.jpg)\``,
   })
 }
 
 /** `IMG_2034`, `20260314_101500`, or the file's own name with its ending. */
-function isFileName(words: string, node: Image | ImageReference): boolean {
-  const bare = words.replace(ending, '')
+function isFileName(alt: string, node: Image | ImageReference): boolean {
+  const bare = alt.replace(ending, '')
   if (/^(?:img|dsc[nf]?|pxl|p|image|photo)?[-_ ]?\d[\d_-]*$/i.test(bare)) return true
-  return bare !== words && node.type === 'image' && words === posix.basename(decoded(node.url))
+  return bare !== alt && node.type === 'image' && alt === posix.basename(decoded(node.url))
 }
 
 const ending = /\.\w{3,4}$/
@@ -74,15 +75,15 @@ export function checkPictureText(ctx: ReadContext, { position }: Text): void {
   const from = position?.start.offset ?? 0
   const typed = source.slice(from, position?.end.offset)
   if (!typed.includes('![')) return
-  for (const { 0: all, 1: words = '', 2: address = '', index } of typed.matchAll(withSpaces)) {
+  for (const { 0: all, 1: alt = '', 2: address = '', index } of typed.matchAll(withSpaces)) {
     const before = source.slice(0, from + index).split(/\r\n?|\n/)
     report(
       ctx,
       { line: before.length, column: (before.at(-1)?.length ?? 0) + 1 },
       {
         rule: 'picture-with-spaces',
-        text: `\`${all}\` is read as words: the file’s name has spaces`,
-        hint: `write \`![${words}](${address.replace(/\s/g, '%20')})\``,
+        text: words`\`${all}\` is read as words: the file’s name has spaces`,
+        hint: words`write \`![${alt}](${address.replace(/\s/g, '%20')})\``,
       },
     )
   }
@@ -122,7 +123,7 @@ function refuseIn(ctx: ReadContext, node: AnyNode): void {
   if (typeof value !== 'string' || !isPictureAddress(value)) return
   report(ctx, placeOf(node), {
     rule: 'picture-in-code',
-    text: `\`${value}\` is named in program text: the site would show it as the camera wrote it, with place and owner`,
-    hint: `write ${example}`,
+    text: words`\`${value}\` is named in program text: the site would show it as the camera wrote it, with place and owner`,
+    hint: words`write ${example}`,
   })
 }

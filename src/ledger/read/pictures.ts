@@ -10,6 +10,7 @@
 import { posix } from 'node:path'
 import { heicHint, type PictureFault } from '../../photos/facts.ts'
 import { nearestName } from '../../quantity/nearest.ts'
+import { words } from '../../words/words.ts'
 
 const kinds = ['avif', 'gif', 'jpeg', 'jpg', 'png', 'svg', 'tif', 'tiff', 'webp']
 
@@ -48,9 +49,9 @@ export function findPicture(url: string, file: string, files: readonly string[])
   return {
     fault: {
       rule: 'not-a-picture',
-      text: `\`${typed}\` is not a picture that browsers show`,
+      text: words`\`${typed}\` is not a picture that browsers show`,
       allowed: kinds.join(', '),
-      hint: /^hei[cf]$/.test(kind) ? heicHint : 'save it as JPEG or PNG',
+      hint: /^hei[cf]$/.test(kind) ? heicHint : words`save it as JPEG or PNG`,
     },
   }
 }
@@ -99,29 +100,30 @@ function pathIn(path: string, files: readonly string[]): string | undefined {
 }
 
 function addressFault(url: string): PictureFault | undefined {
-  if (url === '') return { rule: 'no-picture', text: 'a picture without a file', hint: example }
+  if (url === '')
+    return { rule: 'no-picture', text: words`a picture without a file`, hint: example }
   if (/^data:/i.test(url))
     return {
       rule: 'picture-elsewhere',
-      text: 'a picture written into its address (`data:…`)',
-      hint: `save it as a file beside the note: ${example}`,
+      text: words`a picture written into its address (\`data:…\`)`,
+      hint: words`save it as a file beside the note: ${example}`,
     }
   if (/^(?:[a-z][a-z\d+.-]*:)?\/\//i.test(url) || /^[a-z][a-z\d+.-]+:/i.test(url))
     return {
       rule: 'picture-elsewhere',
-      text: `the picture \`${url}\` lies on another site: a page asks no other site for anything`,
-      hint: `save a copy you may publish beside the note: ${example}`,
+      text: words`the picture \`${url}\` lies on another site: a page asks no other site for anything`,
+      hint: words`save a copy you may publish beside the note: ${example}`,
     }
   if (url.startsWith('/') || url.includes('\\'))
     return {
       rule: 'picture-elsewhere',
-      text: `the picture \`${url}\` is not written from its note`,
-      hint: `put it beside the note: ${example}`,
+      text: words`the picture \`${url}\` is not written from its note`,
+      hint: words`put it beside the note: ${example}`,
     }
   return undefined
 }
 
-export const example = '`![what it shows](./pump.jpg)`'
+export const example = words`\`![what it shows](./pump.jpg)\``
 
 function missing(
   typed: string,
@@ -145,11 +147,11 @@ function missing(
   const relative = near === undefined ? undefined : posix.relative(posix.dirname(file), near)
   return {
     rule: 'no-picture',
-    text: `there is no picture \`${typed}\` in the content folder`,
+    text: words`there is no picture \`${typed}\` in the content folder`,
     hint:
       relative === undefined
-        ? `put it beside the note: ${example}`
-        : `did you mean \`${relative.startsWith('.') ? relative : `./${relative}`}\`?`,
+        ? words`put it beside the note: ${example}`
+        : words`did you mean \`${relative.startsWith('.') ? relative : `./${relative}`}\`?`,
   }
 }
 

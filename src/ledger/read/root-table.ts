@@ -6,6 +6,7 @@ import { defined } from '../defined.ts'
 import type { RawInput, RawTable, RootSource } from '../note-source.ts'
 import { lineAndColumn, report, type ReadContext, type Start } from './context.ts'
 import { declare } from './declare.ts'
+import { words } from '../../words/words.ts'
 
 export type SharedByRoots = Omit<
   RootSource,
@@ -28,8 +29,8 @@ export function readRootTable(
   if (!isKnown || !columns.includes('name') || !columns.includes('value')) {
     report(ctx, table, {
       rule: 'bad-table',
-      text: `the table in <${element}> has the columns ${columns.map((column) => `\`${column}\``).join(', ')}`,
-      allowed: '`name` and `value`, and where wanted `±`, `at`, `what`',
+      text: words`the table in <${element}> has the columns ${columns.map((column) => `\`${column}\``).join(', ')}`,
+      allowed: words`\`name\` and \`value\`, and where wanted \`±\`, \`at\`, \`what\``,
     })
     return
   }
@@ -48,7 +49,7 @@ function readRow(
   const nameCell = textCell(row.name)
   const valueCell = textCell(row.value)
   if (nameCell === undefined || valueCell === undefined) {
-    const text = 'a row of the table lacks its name or its value'
+    const text = words`a row of the table lacks its name or its value`
     report(ctx, nameCell ?? valueCell ?? table, { rule: 'bad-table', text })
     return []
   }

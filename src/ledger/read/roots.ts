@@ -14,6 +14,7 @@ import { sortNames } from './names.ts'
 import { readRootTable, type SharedByRoots } from './root-table.ts'
 import { readSum } from './sums.ts'
 import { hasOtherContent, readTable, tablesIn } from './tables.ts'
+import { words } from '../../words/words.ts'
 
 type Attributes = readonly Attribute[]
 
@@ -30,8 +31,8 @@ export function readRoot(
   if (hasOtherContent(element))
     report(ctx, at, {
       rule: 'unexpected-content',
-      text: `<${name}> holds a value, or a table of them, and no other text`,
-      hint: `\`<${name} … />\`, with the words outside`,
+      text: words`<${name}> holds a value, or a table of them, and no other text`,
+      hint: words`\`<${name} … />\`, with the words outside`,
     })
   const plusMinus = textOf(ctx, attributes, 'plusMinus')
   const shared = sharedOf(ctx, name, attributes)
@@ -52,8 +53,8 @@ function readSingle(
   const name = declare(ctx, named(attributes, 'id'), element, at)
   const value = textOf(ctx, attributes, 'value', {
     rule: 'not-text',
-    text: `a <${element}> is given, not worked out: its \`value\` is a text with a unit`,
-    hint: '`value="2.4 m"`; a sum needs no element: `{a + b}`',
+    text: words`a <${element}> is given, not worked out: its \`value\` is a text with a unit`,
+    hint: words`\`value="2.4 m"\`; a sum needs no element: \`{a + b}\``,
   })
   if (value === undefined || value === '') return
   ctx.roots.push({
@@ -65,7 +66,7 @@ function readSingle(
       checks: nameOf(ctx, attributes, 'checks'),
     }),
     ...lineAndColumn(at),
-    valueAt: lineAndColumn(named(attributes, 'value') ?? at),
+    valueAt: lineAndColumn(named(attributes, words`value`) ?? at),
   })
   ctx.uses.push({ type: 'root', name, linked, ...at })
 }
@@ -76,10 +77,12 @@ function nameOf(ctx: ReadContext, attributes: Attributes, key: string): Sum | un
   if (attribute === undefined) return undefined
   const { value } = attribute
   if (value.type === 'braces')
-    return sortNames(ctx, value.node, 'value') === 'ledger' ? readSum(ctx, value.node) : undefined
+    return sortNames(ctx, value.node, words`value`) === 'ledger'
+      ? readSum(ctx, value.node)
+      : undefined
   report(ctx, attribute, {
     rule: 'not-a-name',
-    text: `\`${key}\` takes a name in braces: \`${key}={pump.flow}\``,
+    text: words`\`${key}\` takes a name in braces: \`${key}={pump.flow}\``,
   })
   return undefined
 }
@@ -91,7 +94,7 @@ function checkAttributes(ctx: ReadContext, name: RootElement, attributes: Attrib
     if (!known.includes(attribute.name))
       report(ctx, attribute, {
         rule: 'unknown-attribute',
-        text: `<${name}> has no \`${attribute.name}\``,
+        text: words`<${name}> has no \`${attribute.name}\``,
         allowed: known.join(', '),
         hint: didYouMean(attribute.name, known),
       })
@@ -104,8 +107,8 @@ function checkTableAttributes(ctx: ReadContext, name: RootElement, attributes: A
   for (const attribute of attributes.filter((one) => ofOneNumber.includes(one.name)))
     report(ctx, attribute, {
       rule: 'not-with-a-table',
-      text: `\`${attribute.name}\` is of one number, and this <${name}> holds a table of them`,
-      hint: 'give it in the table (columns `name`, `value`, `±`), or write that number as an element of its own',
+      text: words`\`${attribute.name}\` is of one number, and this <${name}> holds a table of them`,
+      hint: words`give it in the table (columns \`name\`, \`value\`, \`±\`), or write that number as an element of its own`,
     })
 }
 
@@ -117,7 +120,7 @@ function sharedOf(ctx: ReadContext, name: RootElement, attributes: Attributes): 
   if (on !== undefined && written !== undefined && !isCalendarDate(on))
     report(ctx, written, {
       rule: 'bad-date',
-      text: `\`on="${on}"\` is not a date`,
+      text: words`\`on="${on}"\` is not a date`,
       hint: howDatesAreWritten,
     })
   return {
@@ -133,11 +136,11 @@ function sharedOf(ctx: ReadContext, name: RootElement, attributes: Attributes): 
   }
 }
 
-const whatIsNeeded: Readonly<Record<string, readonly [rule: string, words: string]>> = {
-  value: ['no-value', 'its value with a unit: `value="1.5 A"`'],
-  with: ['no-instrument', 'the instrument it was read with: `with="clampMeter"`'],
-  source: ['no-source', 'where it was read: `source="controllerSheet"`, and `at="p. 7"`'],
-  because: ['no-reason', 'the reason: `because="…"`'],
+const whatIsNeeded: Readonly<Record<string, readonly [rule: string, said: string]>> = {
+  value: ['no-value', words`its value with a unit: \`value="1.5 A"\``],
+  with: ['no-instrument', words`the instrument it was read with: \`with="clampMeter"\``],
+  source: ['no-source', words`where it was read: \`source="controllerSheet"\`, and \`at="p. 7"\``],
+  because: ['no-reason', words`the reason: \`because="…"\``],
 }
 
 function checkNeeds(
@@ -151,15 +154,15 @@ function checkNeeds(
     if (need === 'value' && isTable) continue
     const value = named(attributes, need)?.value
     const isEmpty = value === undefined || (value.type === 'text' && value.text.trim() === '')
-    const [rule, words] = whatIsNeeded[need] ?? [`no-${need}`, need]
-    if (isEmpty) report(ctx, at, { rule, text: `<${name}> does not say ${words}` })
+    const [rule, said] = whatIsNeeded[need] ?? [`no-${need}`, need]
+    if (isEmpty) report(ctx, at, { rule, text: words`<${name}> does not say ${said}` })
   }
   const hasSource = named(attributes, 'source') !== undefined
   if (name === 'Rated' && hasSource && named(attributes, 'at') === undefined && !isTable)
     report(ctx, at, {
       rule: 'no-page',
       level: 'warning',
-      text: '<Rated> does not say where in the source it stands',
-      hint: '`at="p. 7"`, or the table or clause',
+      text: words`<Rated> does not say where in the source it stands`,
+      hint: words`\`at="p. 7"\`, or the table or clause`,
     })
 }

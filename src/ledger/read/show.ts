@@ -6,6 +6,7 @@ import { declare } from './declare.ts'
 import { elementAttributes } from './kit.ts'
 import { sortNames } from './names.ts'
 import { readSum } from './sums.ts'
+import { words } from '../../words/words.ts'
 
 interface Asked {
   value?: Attribute
@@ -20,12 +21,12 @@ export function readShow(ctx: ReadContext, element: Element, linked: boolean): v
   for (const attribute of attributesOf(ctx, element)) readAttribute(ctx, attribute, element, asked)
   const { value, name, unit, digits } = asked
   if (value?.value.type !== 'braces') {
-    const text = '<Show> takes a name in braces: `value={pump.flow}`'
+    const text = words`<Show> takes a name in braces: \`value={pump.flow}\``
     report(ctx, value ?? at, { rule: 'not-a-name', text })
     return
   }
   const { node, source } = value.value
-  if (sortNames(ctx, node, 'value') !== 'ledger') return
+  if (sortNames(ctx, node, words`value`) !== 'ledger') return
   const sum = readSum(ctx, node)
   if (sum === undefined) return
   if (name !== undefined) ctx.sums.push({ name, sum, ...lineAndColumn(at) })
@@ -47,13 +48,13 @@ function readAttribute(
     const digits = numberIn(value)
     if (Number.isInteger(digits) && digits >= 1 && digits <= 12) asked.digits = digits
     else {
-      const text = '`digits` is a whole number from 1 to 12'
+      const text = words`\`digits\` is a whole number from 1 to 12`
       report(ctx, attribute, { rule: 'bad-digits', text })
     }
   } else
     report(ctx, attribute, {
       rule: 'unknown-attribute',
-      text: `<Show> has no \`${name}\``,
+      text: words`<Show> has no \`${name}\``,
       allowed: [...elementAttributes.Show.needs, ...elementAttributes.Show.may].join(', '),
     })
 }

@@ -7,6 +7,7 @@
 import type { Sum } from '../note-source.ts'
 import { report, type ReadContext } from './context.ts'
 import { isNode, nodesOf, placeOf, type AnyNode } from './estree.ts'
+import { words } from '../../words/words.ts'
 
 /** The parts of a sum that is being read, and where it was seen that it is none. */
 interface Reading {
@@ -30,7 +31,7 @@ function refuse(
   rule = 'not-a-sum',
 ): Sum {
   refused.push(node)
-  const allowed = '`+ - * /` over names and plain numbers'
+  const allowed = words`\`+ - * /\` over names and plain numbers`
   report(ctx, placeOf(node), { rule, text, allowed, hint })
   return 0
 }
@@ -43,7 +44,7 @@ function readPart(reading: Reading, node: AnyNode): Sum {
     case 'MemberExpression': {
       const path = pathOf(node)
       return path === undefined
-        ? refuse(reading, node, 'a name is followed by something that is not a field of it')
+        ? refuse(reading, node, words`a name is followed by something that is not a field of it`)
         : { path, ...placeOf(node) }
     }
     case 'UnaryExpression':
@@ -56,11 +57,11 @@ function readPart(reading: Reading, node: AnyNode): Sum {
       return refuse(
         reading,
         node,
-        'a call: functions are not run in a note',
-        'use a calculator: <Calc use="…" />',
+        words`a call: functions are not run in a note`,
+        words`use a calculator: ${'<Calc use="…" />'}`,
       )
     default:
-      return refuse(reading, node, 'something that is not a sum of names and numbers')
+      return refuse(reading, node, words`something that is not a sum of names and numbers`)
   }
 }
 
@@ -70,11 +71,17 @@ function readLiteral(reading: Reading, node: AnyNode): Sum {
     return refuse(
       reading,
       node,
-      `a text in a sum: ${raw}`,
-      'give the quantity a name with <Chosen> or <Assumed> and use the name',
+      words`a text in a sum: ${raw}`,
+      words`give the quantity a name with <Chosen> or <Assumed> and use the name`,
     )
   if (Number.isFinite(node.value)) return node.value
-  return refuse(reading, node, `${raw} is too large to be a number here`, undefined, 'not-finite')
+  return refuse(
+    reading,
+    node,
+    words`${raw} is too large to be a number here`,
+    undefined,
+    'not-finite',
+  )
 }
 
 /** `pump.hoses[0].length` -> `pump`, `hoses`, `0`, `length`. */
@@ -93,31 +100,31 @@ function pathOf(node: AnyNode): string[] | undefined {
 function readUnary(reading: Reading, node: AnyNode): Sum {
   const { operator, argument } = node
   if ((operator !== '-' && operator !== '+') || !isNode(argument))
-    return refuse(reading, node, `\`${String(operator)}\` is not arithmetic on numbers`)
+    return refuse(reading, node, words`\`${String(operator)}\` is not arithmetic on numbers`)
   const of = readPart(reading, argument)
   return operator === '+' ? of : { op: 'negate', of }
 }
 
 function readBinary(reading: Reading, node: AnyNode): Sum {
   const { operator: op, left, right } = node
-  if (!isNode(left) || !isNode(right)) return refuse(reading, node, 'an unfinished sum')
+  if (!isNode(left) || !isNode(right)) return refuse(reading, node, words`an unfinished sum`)
   if (op === '+' || op === '-' || op === '*' || op === '/')
     return { op, left: readPart(reading, left), right: readPart(reading, right) }
   if (op === '**') {
-    const hint = 'multiply the name with itself: `{a * a}`'
-    return refuse(reading, node, '`**` is not worked out between names', hint)
+    const hint = words`multiply the name with itself: \`{a * a}\``
+    return refuse(reading, node, words`\`**\` is not worked out between names`, hint)
   }
   return refuse(
     reading,
     node,
     op === '|'
-      ? '`|` means nothing between numbers'
-      : `\`${String(op)}\` is not worked out between names`,
+      ? words`\`|\` means nothing between numbers`
+      : words`\`${String(op)}\` is not worked out between names`,
   )
 }
 
 function readSequence(reading: Reading, node: AnyNode): Sum {
-  if (!hasDecimalComma(node)) return refuse(reading, node, 'a comma between names')
+  if (!hasDecimalComma(node)) return refuse(reading, node, words`a comma between names`)
   // A decimal comma is told where the text is parsed.
   reading.refused.push(node)
   return 0

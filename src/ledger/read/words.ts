@@ -5,13 +5,14 @@
 import { toString } from 'mdast-util-to-string'
 import { attributesOf, named, type Element } from './attributes.ts'
 import { report, startOf, type ReadContext } from './context.ts'
+import { words } from '../../words/words.ts'
 
 export function readNominal(ctx: ReadContext, element: Element): void {
   const at = startOf(element)
   if (element.attributes.length > 0)
     report(ctx, at, {
       rule: 'nominal-with-name',
-      text: 'nothing can rest on a <Nominal>: it takes no attributes',
+      text: words`nothing can rest on a <Nominal>: it takes no attributes`,
     })
   ctx.uses.push({ type: 'nominal', text: toString(element), ...at })
 }
@@ -22,7 +23,7 @@ export function readQuoted(ctx: ReadContext, element: Element): void {
   const source = value?.type === 'text' ? value.text.trim() : ''
   if (source !== '') ctx.uses.push({ type: 'quoted', text: toString(element), source, ...at })
   else {
-    const text = '<Quoted> does not say who is quoted: `source="…"`'
+    const text = words`<Quoted> does not say who is quoted: \`source="…"\``
     report(ctx, at, { rule: 'no-source', text })
   }
 }

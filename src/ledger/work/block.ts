@@ -5,7 +5,7 @@
 import type { Calculator, Field, InputValue, OutputValue } from '../../../calculators/define.ts'
 import { acceptProblems, isProvisional, publishFindings, verdictOf, weakest } from '../judge.ts'
 import type { Firmness, Given, PlainValue, PublishedBlock } from '../published.ts'
-import { cannotTell, compute } from './compute.ts'
+import { cannotTell, compute, type Missing } from './compute.ts'
 import type { Evaluated, WorkContext } from './context.ts'
 import { addResults } from './results.ts'
 
@@ -45,12 +45,12 @@ interface Inputs {
   readonly inputs: Readonly<Record<string, InputValue>>
   readonly roots: Evaluated[]
   readonly rests: string[]
-  /** Labels of the fields that are needed and not known. */
-  readonly missing: string[]
+  /** The fields that are needed and cannot be told. */
+  readonly missing: Missing[]
 }
 
 function readInputs(ctx: WorkContext, block: PublishedBlock, calculator: Calculator): Inputs {
-  const found = { roots: [], rests: [], missing: [] }
+  const found: Omit<Inputs, 'inputs'> = { roots: [], rests: [], missing: [] }
   const inputs = Object.fromEntries(
     Object.entries(calculator.inputs).map(([name, field]) => [
       name,
@@ -67,7 +67,7 @@ function readInput(
   found: Omit<Inputs, 'inputs'>,
 ): InputValue {
   if (given === undefined) {
-    if (!('optional' in field)) found.missing.push(field.label)
+    if (!('optional' in field)) found.missing.push({ label: field.label })
     return undefined
   }
   if (given.type === 'word') return given.value
@@ -75,7 +75,7 @@ function readInput(
     found.rests.push(given.id)
     const value = ctx.ownValue(given.id)
     found.roots.push(value)
-    if (value.quantity === null) found.missing.push(field.label)
+    if (value.quantity === null) found.missing.push({ label: field.label, why: value.why })
     return value.quantity?.value
   }
   if (field.type !== 'list') return undefined

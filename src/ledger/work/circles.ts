@@ -3,6 +3,7 @@
  * every place of the circle.
  */
 import type { WorkContext } from './context.ts'
+import { words } from '../../words/words.ts'
 
 /** Walks into `id`; a way that comes back to itself gives `otherwise`. */
 export function enter<T>(ctx: WorkContext, id: string, otherwise: T, walk: () => T): T {
@@ -32,8 +33,8 @@ function reportCircle(ctx: WorkContext, ids: readonly string[]): void {
   ctx.problems.push({
     rule: 'circle',
     level: 'error',
-    text: `these numbers rest on each other in a circle: ${[...places, first].map(({ id }) => `\`${id}\``).join(' → ')}`,
-    hint: 'one of them has to be given: measured, read from a sheet, assumed or chosen',
+    text: words`these numbers rest on each other in a circle: ${[...places, first].map(({ id }) => `\`${id}\``).join(' → ')}`,
+    hint: words`one of them has to be given: measured, read from a sheet, assumed or chosen`,
     file: first.file,
     line: first.line,
     column: first.column,

@@ -8,6 +8,7 @@ import type { Calculator, Finding, InputValue, OutputValue } from '../../../calc
 import type { PublishedBlock } from '../published.ts'
 import { sayFor } from '../say.ts'
 import type { WorkContext } from './context.ts'
+import { words } from '../../words/words.ts'
 
 interface Computed {
   readonly outputs: Readonly<Record<string, OutputValue>>
@@ -28,7 +29,11 @@ export function compute(
     const lost = Object.keys(computed).filter((name) => hasNoNumber(computed[name]))
     if (lost.length > 0) {
       const names = lost.map((name) => `\`${name}\``).join(', ')
-      reportFault(ctx, block, `gives no number for ${names} from these inputs`)
+      reportFault(
+        ctx,
+        block,
+        words`the calculator \`${block.calculator}\` gives no number for ${names} from these inputs; that is a fault of the kit, not of the note`,
+      )
     }
     const say = sayFor(ctx.published.site.units)
     const more = calculator.moreHazards?.(inputs, outputs) ?? []
@@ -39,28 +44,45 @@ export function compute(
       hazards: [...new Set([...calculator.hazards, ...more])],
     }
   } catch {
-    reportFault(ctx, block, 'failed on these inputs')
+    reportFault(
+      ctx,
+      block,
+      words`the calculator \`${block.calculator}\` failed on these inputs; that is a fault of the kit, not of the note`,
+    )
     return cannotTell(calculator, [])
   }
 }
 
-function reportFault({ problems }: WorkContext, block: PublishedBlock, what: string): void {
+function reportFault({ problems }: WorkContext, block: PublishedBlock, text: string): void {
   problems.push({
     rule: 'calculator-fault',
     level: 'error',
-    text: `the calculator \`${block.calculator}\` ${what}; that is a fault of the kit, not of the note`,
+    text,
     file: block.file,
     line: block.line,
     column: 1,
   })
 }
 
+/** A field that is needed and cannot be told. */
+export interface Missing {
+  readonly label: string
+  readonly why?: string | undefined
+}
+
 /** What a block says when something that it needs is not known. */
-export function cannotTell(calculator: Calculator, missing: readonly string[]): Computed {
-  const why =
-    missing.length === 0
-      ? 'Cannot tell.'
-      : `Cannot tell: ${[...new Set(missing)].join(', ')} not known.`
+export function cannotTell(calculator: Calculator, missing: readonly Missing[]): Computed {
+  const unknown = [...new Set(missing.filter(isUnknown).map(({ label }) => label))]
+  const reasons = new Set(
+    missing.flatMap(({ label, why }) =>
+      why === undefined ? [] : [words`Cannot tell: ${label}: ${why.replaceAll('`', '')}.`],
+    ),
+  )
+  const sentences = [
+    ...(unknown.length === 0 ? [] : [words`Cannot tell: ${unknown.join(', ')} not known.`]),
+    ...reasons,
+  ]
+  const why = sentences.length === 0 ? words`Cannot tell.` : sentences.join(' ')
   return {
     outputs: Object.fromEntries(
       Object.entries(calculator.outputs).map(([name, { type }]) => [
@@ -78,6 +100,8 @@ export function cannotTell(calculator: Calculator, missing: readonly string[]): 
     hazards: calculator.hazards,
   }
 }
+
+const isUnknown = ({ why }: Missing): boolean => why === undefined
 
 type Cell = number | string | undefined
 

@@ -17,6 +17,8 @@ import type { Precision } from '../show.ts'
 export interface Evaluated extends Precision {
   readonly quantity: Quantity | null
   readonly firmness: Firmness
+  /** Why it cannot be told, where that lies in the number itself. */
+  readonly why?: string
 }
 
 export const unknownNumber: Evaluated = {

@@ -18,12 +18,8 @@ export function filled(ctx: WorkContext, number: PublishedNumber): PublishedNumb
   const { quantity, firmness, figures } = evaluated
   const original = originalOf(ctx, number)
   const plusMinus = plusMinusOf(ctx, number)
-  const rest: PublishedNumber = { ...number }
-  // Only from an earlier working: taking a property out makes an object slow.
-  if ('shownOther' in rest) Reflect.deleteProperty(rest, 'shownOther')
-  if ('displayOther' in rest) Reflect.deleteProperty(rest, 'displayOther')
   return {
-    ...rest,
+    ...withoutOther(number),
     ...(original === undefined
       ? {}
       : { kind: original.kind, source: original.source, instrument: original.instrument }),
@@ -38,6 +34,15 @@ export function filled(ctx: WorkContext, number: PublishedNumber): PublishedNumb
     plusMinus,
     now: quantity?.value ?? null,
   }
+}
+
+/** Taking a property out makes an object slow, so only where an earlier working left one. */
+function withoutOther(number: PublishedNumber): PublishedNumber {
+  if (!('shownOther' in number) && !('displayOther' in number)) return number
+  const rest = { ...number }
+  Reflect.deleteProperty(rest, 'shownOther')
+  Reflect.deleteProperty(rest, 'displayOther')
+  return rest
 }
 
 /**

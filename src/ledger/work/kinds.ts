@@ -4,44 +4,45 @@
  */
 import type { NumberField } from '../../../calculators/define.ts'
 import { dimensions, displayUnit, formatQuantity, sameKind } from '../../quantity/index.ts'
-import type { Quantity } from '../../quantity/types.ts'
+import type { Quantity, Slip } from '../../quantity/types.ts'
 import type { PublishedNumber } from '../published.ts'
 import { rangeSlip, unusualRemark } from '../range.ts'
 import { fieldName, report, reportSlip, type WorkContext } from './context.ts'
+import { words } from '../../words/words.ts'
+import { oneOf } from '../../words/lists.ts'
 
 const wordsOf = (quantity: Quantity): string =>
   quantity.of === undefined
-    ? `a value in ${displayUnit(quantity, 'metric')}`
+    ? words`a value in ${displayUnit(quantity, 'metric')}`
     : dimensions[quantity.of].words
 
-/** Whether a worked value may go into a field; if not, it is reported. */
-export function fits(
+/** Why a worked value may not go into a field, which is reported; undefined where it may. */
+export function refusal(
   ctx: WorkContext,
   number: PublishedNumber,
   field: NumberField,
   quantity: Quantity,
-): boolean {
+): Slip | undefined {
   const due = dimensions[field.of]
-  if (!sameKind(due, quantity)) {
-    report(ctx, number, {
-      rule: 'wrong-dimension',
-      text: `${fieldName(number)}: ${due.words} is due, and this is ${wordsOf(quantity)}`,
-      allowed: `a value in ${[...new Set(field.units)].join(' or ')}`,
-    })
-    return false
-  }
-  const refused = rangeSlip(field, quantity.value)
+  const refused: Slip | undefined = sameKind(due, quantity)
+    ? rangeSlip(field, quantity.value)
+    : {
+        ok: false,
+        rule: 'wrong-dimension',
+        text: words`${due.words} is due, and this is ${wordsOf(quantity)}`,
+        allowed: words`a value in ${oneOf([...new Set(field.units)])}`,
+      }
   if (refused !== undefined) {
     reportSlip(ctx, number, fieldName(number), refused)
-    return false
+    return refused
   }
   const unusual = isDeclared(ctx, number) ? undefined : unusualRemark(field, quantity.value)
   if (unusual !== undefined) {
     const value = formatQuantity(quantity.value, field.units[0], { figures: 3 })
-    const text = `${fieldName(number)}: \`${value}\` is ${unusual}`
+    const text = words`${fieldName(number)}: \`${value}\` is ${unusual}`
     report(ctx, number, { rule: 'unusual', level: 'warning', text })
   }
-  return true
+  return undefined
 }
 
 /** Worked from nothing but numbers that say where they come from: what is rare about them is meant. */
@@ -60,15 +61,27 @@ function isDeclared({ numbers }: WorkContext, number: PublishedNumber): boolean 
 
 /** A number stands in for, or is held against, one of its own kind only. */
 export function compareKinds(ctx: WorkContext, number: PublishedNumber): void {
-  compareWith(ctx, number, number.replaces, 'take the place of')
-  compareWith(ctx, number, number.checks, 'be compared with')
+  compareWith(
+    ctx,
+    number,
+    number.replaces,
+    (own, is, other, due) =>
+      words`${own} is ${is} and cannot take the place of ${other}, which is ${due}`,
+  )
+  compareWith(
+    ctx,
+    number,
+    number.checks,
+    (own, is, other, due) =>
+      words`${own} is ${is} and cannot be compared with ${other}, which is ${due}`,
+  )
 }
 
 function compareWith(
   ctx: WorkContext,
   number: PublishedNumber,
   other: string | undefined,
-  words: string,
+  text: (own: string, is: string, other: string, due: string) => string,
 ): void {
   if (other === undefined) return
   const is = ctx.ownValue(number.id).quantity
@@ -76,6 +89,6 @@ function compareWith(
   if (is === null || due === null || sameKind(is, due)) return
   report(ctx, number, {
     rule: 'wrong-dimension',
-    text: `\`${number.name}\` is ${wordsOf(is)} and cannot ${words} \`${other}\`, which is ${wordsOf(due)}`,
+    text: text(`\`${number.name}\``, wordsOf(is), `\`${other}\``, wordsOf(due)),
   })
 }

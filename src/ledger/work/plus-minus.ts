@@ -5,12 +5,13 @@
 import { parseQuantity, sameVector } from '../../quantity/index.ts'
 import type { PublishedNumber } from '../published.ts'
 import { report, reportSlip, type WorkContext } from './context.ts'
+import { words } from '../../words/words.ts'
 
 export function plusMinusOf(ctx: WorkContext, number: PublishedNumber): number | null {
   if (number.plusMinusShown === undefined) return null
   const read = parseQuantity(number.plusMinusShown)
   if (!read.ok) {
-    reportSlip(ctx, number, 'the ±', read)
+    reportSlip(ctx, number, words`the ±`, read)
     return null
   }
   const value = ctx.ownValue(number.id).quantity
@@ -18,7 +19,7 @@ export function plusMinusOf(ctx: WorkContext, number: PublishedNumber): number |
   if (value !== null && !sameVector(value.vector, read.vector)) {
     report(ctx, number, {
       rule: 'wrong-dimension',
-      text: `the ± \`${number.plusMinusShown}\` is not of the same kind as the value \`${number.typed ?? ''}\``,
+      text: words`the ± \`${number.plusMinusShown}\` is not of the same kind as the value \`${number.typed ?? ''}\``,
     })
     return null
   }

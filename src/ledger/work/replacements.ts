@@ -8,6 +8,7 @@ import { byId } from '../order.ts'
 import type { Problem } from '../problems.ts'
 import type { PublishedNumber } from '../published.ts'
 import { report, type WorkContext } from './context.ts'
+import { words } from '../../words/words.ts'
 
 /** `asOf`: replacements count from their date on, up to this day; left out, all count. */
 export function latestReplacements(
@@ -36,8 +37,8 @@ export function compareDates(ctx: WorkContext, number: PublishedNumber): void {
   report(ctx, number, {
     rule: 'replaces-newer',
     level: 'warning',
-    text: `\`${number.name}\` is of ${number.date} and takes the place of \`${before.id}\`, which is of ${before.date}`,
-    hint: 'the later number replaces the older one: turn them round, or mend the date of the note or of the reading (`on`)',
+    text: words`\`${number.name}\` is of ${number.date} and takes the place of \`${before.id}\`, which is of ${before.date}`,
+    hint: words`the later number replaces the older one: turn them round, or mend the date of the note or of the reading (\`on\`)`,
   })
 }
 
@@ -75,21 +76,25 @@ function circleProblem(chain: readonly PublishedNumber[]): Problem[] {
   const { file, line, column } = first
   const common = {
     level: 'error',
-    hint: '`replaces` names an older number, whose place this one takes',
+    hint: words`\`replaces\` names an older number, whose place this one takes`,
     file,
     line,
     column,
   } as const
   if (rest.length === 0)
     return [
-      { ...common, rule: 'replaces-itself', text: `\`${first.name}\` cannot take its own place` },
+      {
+        ...common,
+        rule: 'replaces-itself',
+        text: words`\`${first.name}\` cannot take its own place`,
+      },
     ]
   const ids = [...chain, first].map(({ id }) => `\`${id}\``).join(' → ')
   return [
     {
       ...common,
       rule: 'circle',
-      text: `these numbers take each other’s place in a circle: ${ids}`,
+      text: words`these numbers take each other’s place in a circle: ${ids}`,
       also: rest.map((one) => ({ file: one.file, line: one.line, column: one.column })),
     },
   ]

@@ -15,22 +15,28 @@ interface Origin {
   readonly roots: readonly Evaluated[]
 }
 
+/** The same for all results, found once. */
+interface Common extends Omit<Origin, 'roots'> {
+  readonly figures: number
+}
+
 export function addResults(
   ctx: WorkContext,
   block: PublishedBlock,
   calculator: Calculator,
   outputs: Readonly<Record<string, OutputValue>>,
-  origin: Origin,
+  { rests, firmness, roots }: Origin,
 ): void {
+  const common = { rests, firmness, figures: leastFigures(roots) }
   ctx.done.resultsOf.set(block.id, [])
   for (const [name, value] of Object.entries(outputs)) {
     const output = calculator.outputs[name]
-    if (output?.type === 'number') addResult(ctx, block, name, output, value, origin)
+    if (output?.type === 'number') addResult(ctx, block, name, output, value, common)
     if (output?.type !== 'table' || typeof value !== 'object') continue
     for (const [index, row] of value.entries())
       for (const [column, cell] of Object.entries(output.columns))
         if (cell.type === 'number')
-          addResult(ctx, block, `${name}.${index}.${column}`, cell, row[column], origin)
+          addResult(ctx, block, `${name}.${index}.${column}`, cell, row[column], common)
   }
 }
 
@@ -40,14 +46,15 @@ function addResult(
   path: string,
   output: NumberOutput,
   computed: OutputValue,
-  { rests, firmness, roots }: Origin,
+  common: Common,
 ): void {
+  const { rests, firmness } = common
   const name = `${block.name}.${path}`
   const id = `${block.note}/${name}`
   const value = typeof computed === 'number' ? computed : null
   const { vector, flavour, si } = dimensions[output.of]
   const exact = output.exact === true
-  const figures = exact ? null : leastFigures(roots)
+  const figures = exact ? null : common.figures
   const quantity = value === null ? null : { value, vector, flavour, of: output.of }
   const { units: systems } = ctx.published.site
   ctx.done.numbers.set(id, {

@@ -16,6 +16,7 @@ import {
   type Evaluated,
   type WorkContext,
 } from './context.ts'
+import { words } from '../../words/words.ts'
 
 /** What a part cost is known to the cent. */
 const isExact = ({ part }: PublishedNumber, { figures, vector }: ParsedQuantity): boolean =>
@@ -33,7 +34,7 @@ export function evaluateTyped(ctx: WorkContext, number: PublishedNumber): Evalua
   if (quantity.remark !== undefined)
     report(ctx, number, { rule: 'read-as', level: 'warning', text: quantity.remark })
   if ('unusual' in read) {
-    const text = `${fieldName(number)}: \`${quantity.typed}\` is ${read.unusual}`
+    const text = words`${fieldName(number)}: \`${quantity.typed}\` is ${read.unusual}`
     report(ctx, number, { rule: 'unusual', level: 'warning', text })
   }
   const kind = number.kind === 'worked' ? 'assumed' : number.kind
