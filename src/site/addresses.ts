@@ -5,11 +5,10 @@
  *
  * What is not found is served at any depth: `404.html` keeps addresses from the root.
  */
-const tag = /<!--[^]*?-->|<[a-zA-Z](?:"[^"]*"|'[^']*'|[^"'>])*>/g
+const tag = /<!--[^]*?-->|<[a-zA-Z][^"'>]*(?:(?:"[^"]*"|'[^']*')[^"'>]*)*>/g
 /** Their content is no markup. */
 const raw = /^<(script|style|textarea|title)\b/i
-const addressed = /(\s(?:href|src|poster|action|data-base)=")([^"]*)"/g
-const listed = /(\s(?:srcset|imagesrcset)=")([^"]*)"/g
+const addressed = /(\s(?:href|src|poster|action|data-base|(src|imagesrc)set)=")([^"]*)"/g
 const refresh = /(\scontent="\s*\d+\s*;\s*url=)([^"]*)"/gi
 
 export const keepsRooted = (file: string): boolean => file === '404.html'
@@ -70,14 +69,20 @@ export function withAddresses(html: string, change: (address: string) => string)
 
 function changedTag(text: string, change: (address: string) => string): string {
   if (!text.includes('="')) return text
-  const one = (__: string, before: string, address: string): string =>
-    `${before}${change(address)}"`
-  const made = text.replace(addressed, one).replace(listed, (__, before: string, list: string) => {
-    const entries = list.split(/,\s+/).map((entry) => {
-      const [address = '', ...size] = entry.trim().split(/\s+/)
-      return [change(address), ...size].join(' ')
-    })
-    return `${before}${entries.join(', ')}"`
+  const made = text.replace(
+    addressed,
+    (__, before: string, isList: string | undefined, value: string) =>
+      `${before}${isList === undefined ? change(value) : changedList(value, change)}"`,
+  )
+  if (!/^<meta\b/i.test(made)) return made
+  return made.replace(refresh, (__, before: string, to: string) => `${before}${change(to)}"`)
+}
+
+/** Of a `srcset`. */
+function changedList(list: string, change: (address: string) => string): string {
+  const entries = list.split(/,\s+/).map((entry) => {
+    const [address = '', ...size] = entry.trim().split(/\s+/)
+    return [change(address), ...size].join(' ')
   })
-  return /^<meta\b/i.test(made) ? made.replace(refresh, one) : made
+  return entries.join(', ')
 }

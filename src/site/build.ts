@@ -2,23 +2,28 @@
  * One build, whole or not at all. In: the content folder and where the site goes. Out: whether it is
  * there now; when not, the old site stands as it was.
  */
-import { mkdir, readdir, rm } from 'node:fs/promises'
+import { mkdir, readdir, rm, writeFile } from 'node:fs/promises'
 import { dirname, join, relative } from 'node:path'
+import { inspect } from 'node:util'
 import { build } from 'astro'
-import { count } from '../card/index.ts'
-import { printProblem, summary } from '../cli/print.ts'
+import { printProblem } from '../cli/print.ts'
 import { UsageError } from '../cli/options.ts'
 import { hasErrors, loadLedger } from '../ledger/load.ts'
 import { originalsIn, picturesLeft } from '../photos/left.ts'
 import { picturePaths } from '../photos/of-notes.ts'
+import { pruneCopies } from '../photos/prune.ts'
 import { publishPictures } from '../photos/publish.ts'
 import { examplePictures } from '../writing/list.ts'
 import { siteConfig } from './config.ts'
 import { diskWords } from './disk.ts'
+import { keepFailures } from './failures.ts'
 import { finishSite } from './finish.ts'
 import { takeLock } from './lock.ts'
 import { recover, replace } from './swap.ts'
 import { verifySite } from './verify.ts'
+import { counted } from '../words/counted.ts'
+import { words } from '../words/words.ts'
+import { summary } from '../ledger/severity.ts'
 
 export interface BuildOptions {
   readonly root: string
@@ -33,7 +38,7 @@ export async function buildSite(options: BuildOptions): Promise<boolean> {
   try {
     await mkdir(dirname(out), { recursive: true })
     const free = await takeLock(`${out}.building`, (pid) =>
-      say(`another build of this site is running (process ${pid}): waiting for it`),
+      say(words`another build of this site is running (process ${pid}): waiting for it`),
     )
     try {
       await recover(out, join(root, '.worked-notes'))
@@ -42,9 +47,9 @@ export async function buildSite(options: BuildOptions): Promise<boolean> {
       await free()
     }
   } catch (error) {
-    const words = diskWords(error)
-    if (words === undefined) throw error
-    say(`${words}: nothing was built, and the old site stands as it was`)
+    if (error instanceof UsageError) throw error
+    const said = diskWords(error) ?? (await keptFault(error, join(root, '.worked-notes')))
+    say(words`${said}: nothing was built, and the old site stands as it was`)
     return false
   }
 }
@@ -54,21 +59,33 @@ async function buildWhole({ root, content, out, say }: BuildOptions): Promise<bo
   const folder = relative(process.cwd(), content).replaceAll('\\', '/')
   for (const problem of ledger.problems) say(printProblem(problem, folder))
   if (hasErrors(ledger.problems)) {
-    say(`${summary(ledger.problems)}: nothing was built, and the old site stands as it was`)
+    say(words`${summary(ledger.problems)}: nothing was built, and the old site stands as it was`)
     return false
   }
   const work = join(root, '.worked-notes', `build-${process.pid}`)
   await rm(work, { recursive: true, force: true })
   try {
-    const config = await siteConfig({ content, ledger, outDir: work })
+    const failures = keepFailures()
+    const config = await siteConfig({ content, ledger, outDir: work, building: true, failures })
     await build({ ...config, root, configFile: false, logLevel: 'warn', mode: 'production' })
-    await publishPictures(work, new Map([...picturePaths(ledger), ...examplePictures()]))
+    const failed = failures.problems()
+    for (const problem of failed) say(printProblem(problem, folder))
+    if (failed.length > 0) {
+      say(words`${summary(failed)}: nothing was built, and the old site stands as it was`)
+      return false
+    }
+    const pictures = new Map([...picturePaths(ledger), ...examplePictures()])
+    await publishPictures(work, pictures)
     await finishSite({ folder: work, ledger, cache: join(root, '.worked-notes', 'cache') })
     const wrong = await verifySite(work)
     for (const { file, line, text } of wrong) say(`${file}:${line} ${text}`)
     if (wrong.length > 0) {
       say(
-        `${wrong.length} places of the new site are not what its numbers give: the old site stands as it was`,
+        counted(
+          wrong.length,
+          words`${wrong.length} place of the new site is not what its numbers give: the old site stands as it was`,
+          words`${wrong.length} places of the new site are not what its numbers give: the old site stands as it was`,
+        ),
       )
       return false
     }
@@ -76,24 +93,40 @@ async function buildWhole({ root, content, out, say }: BuildOptions): Promise<bo
     for (const { file, text } of left) say(`${file} ${text}`)
     if (left.length > 0) {
       say(
-        `${left.length} ${left.length === 1 ? 'picture' : 'pictures'} of the new site would give away what is not the picture: the old site stands as it was`,
+        counted(
+          left.length,
+          words`${left.length} picture of the new site would give away what is not the picture: the old site stands as it was`,
+          words`${left.length} pictures of the new site would give away what is not the picture: the old site stands as it was`,
+        ),
       )
       return false
     }
     await replace(out, work)
+    await pruneCopies(new Set([...pictures.values()].map(({ key }) => key)))
   } finally {
     await rm(work, { recursive: true, force: true })
   }
   const { site, notes, numbers, blocks } = ledger.published
   say(
-    `built and verified: ${notes.length} notes, ${numbers.length} numbers, ${blocks.length} blocks in ${relative(process.cwd(), out) || '.'}`,
+    words`built and verified: ${notes.length} notes, ${numbers.length} numbers, ${blocks.length} blocks in ${relative(process.cwd(), out) || '.'}`,
   )
   if (site.address === undefined)
     say(
-      'no feed, no list of pages and no pictures for links: they need the address of the site (`address` in site.yaml, or SITE_URL)',
+      words`no feed, no list of pages and no pictures for links: they need the address of the site (\`address\` in site.yaml, or SITE_URL)`,
     )
-  if (ledger.drafts.length > 0) say(`left out: ${count(ledger.drafts.length, 'draft')}`)
+  const { length } = ledger.drafts
+  if (length > 0)
+    say(counted(length, words`left out: ${length} draft`, words`left out: ${length} drafts`))
   return true
+}
+
+/** What nobody foresaw: its first line, and the rest in a file for whoever mends it. */
+async function keptFault(error: unknown, folder: string): Promise<string> {
+  const file = join(folder, 'fault.txt')
+  await mkdir(folder, { recursive: true })
+  await writeFile(file, `${inspect(error)}\n`)
+  const line = error instanceof Error ? error.message.split('\n')[0]?.replace(/\.$/, '') : undefined
+  return words`${line ?? words`unknown`} (more of it in ${relative(process.cwd(), file)})`
 }
 
 /** A folder that holds something else than a site of this kit is never replaced. */
@@ -106,6 +139,6 @@ async function refuseForeignFolder(out: string): Promise<void> {
   }
   if (names.length > 0 && !names.includes('numbers.json'))
     throw new UsageError(
-      `${out} holds other files and no site of this kit: name an empty or a new folder`,
+      words`${out} holds other files and no site of this kit: name an empty or a new folder`,
     )
 }

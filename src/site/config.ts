@@ -2,11 +2,14 @@
  * Astro's settings for a site of notes. In: where the notes lie, and the worked ledger when a command
  * has it already. Out: the configuration, the same for `dev`, `build` and the type check.
  */
+import { relative } from 'node:path'
 import mdx from '@astrojs/mdx'
 import { unified } from '@astrojs/markdown-remark'
 import type { AstroUserConfig } from 'astro'
+import { printProblem } from '../cli/print.ts'
 import { loadLedger, type Ledger } from '../ledger/load.ts'
 import { remarkFill, remarkLedgerTree } from '../mdx/fill.ts'
+import { keepFailures, type Failures } from './failures.ts'
 import { workedNotes } from './integration.ts'
 import { pageLookup } from './page.ts'
 
@@ -33,6 +36,10 @@ export interface SiteConfigOptions {
   readonly drafts?: boolean
   /** Messages in the pages, and nothing is refused for a fault in a note. */
   readonly writing?: boolean
+  /** A build that tells itself what ended it. */
+  readonly building?: boolean
+  /** Runs what stands in braces, and keeps what fails. */
+  readonly failures?: Failures
   /** Where messages go while writing. */
   readonly say?: (line: string) => void
 }
@@ -40,8 +47,11 @@ export interface SiteConfigOptions {
 export async function siteConfig(options: SiteConfigOptions): Promise<AstroUserConfig> {
   const drafts = options.drafts === true
   const ledger = options.ledger ?? (await loadLedger(options.content, undefined, { drafts }))
-  const holder = { ledger, drafts, say: options.say ?? (() => undefined) }
-  const lookup = pageLookup(() => holder.ledger, options.writing === true)
+  const say = options.say ?? (() => undefined)
+  const folder = relative(process.cwd(), ledger.content).replaceAll('\\', '/')
+  const failures = options.failures ?? keepFailures((problem) => say(printProblem(problem, folder)))
+  const holder = { ledger, drafts, say, failures }
+  const lookup = pageLookup(() => holder.ledger, options.writing === true, failures.key)
   const { site } = holder.ledger
   return {
     ...(site?.address === undefined ? {} : { site: site.address }),
@@ -50,6 +60,10 @@ export async function siteConfig(options: SiteConfigOptions): Promise<AstroUserC
     build: { format: 'directory' },
     ...(options.outDir === undefined ? {} : { outDir: options.outDir }),
     devToolbar: { enabled: false },
+    logger: {
+      entrypoint: new URL('./logger.ts', import.meta.url),
+      config: { building: options.building === true },
+    },
     security: { csp: { algorithm: 'SHA-256', directives: [...csp] } },
     markdown: {
       syntaxHighlight: false,

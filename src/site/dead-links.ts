@@ -5,6 +5,8 @@
  * Notes' own links are looked at before, with their place in the note; this finds what notes import or
  * write as HTML, and what the kit itself got wrong.
  */
+import { words } from '../words/words.ts'
+
 export interface DeadLink {
   readonly file: string
   readonly index: number
@@ -19,6 +21,7 @@ export function* deadLinks(
   base: string,
 ): Generator<DeadLink> {
   const ids = new Map<string, ReadonlySet<string>>()
+  const faults = new Map<string, string>()
   const idsOf = (file: string): ReadonlySet<string> => {
     const known = ids.get(file) ?? idsIn(pages.get(file) ?? '')
     ids.set(file, known)
@@ -29,16 +32,23 @@ export function* deadLinks(
     for (const { 1: href = '', index } of html.matchAll(anchor)) {
       const to = plain(href)
       if (/^(?:[a-z][a-z\d+.-]*:|\/\/)/i.test(to)) continue
-      const [path, hash] = within(to, file)
-      const target = path === '' || path.endsWith('/') ? `${path}index.html` : path
-      if (!target.startsWith(base) || !files.has(decoded(target.slice(base.length))))
-        yield { file, index, text: `a link to \`${to}\` leads nowhere` }
-      else if (hash !== '' && target.endsWith('.html')) {
-        const place = decoded(hash)
-        if (!idsOf(decoded(target.slice(base.length))).has(place))
-          yield { file, index, text: `a link to \`${to}\`: there is no such place on that page` }
-      }
+      // From the root it leads to the same place from everywhere.
+      const known = to.startsWith('/') ? faults.get(to) : undefined
+      const fault = known ?? faultOf(to, file)
+      if (to.startsWith('/')) faults.set(to, fault)
+      if (fault !== '') yield { file, index, text: fault }
     }
+  }
+
+  /** '' where it leads to something. */
+  function faultOf(to: string, file: string): string {
+    const [path, hash] = within(to, file)
+    const target = path === '' || path.endsWith('/') ? `${path}index.html` : path
+    const name = decoded(target.slice(base.length))
+    if (!target.startsWith(base) || !files.has(name))
+      return words`a link to \`${to}\` leads nowhere`
+    if (hash === '' || !target.endsWith('.html') || idsOf(name).has(decoded(hash))) return ''
+    return words`a link to \`${to}\`: there is no such place on that page`
   }
 
   /** Path from the host's root, and what follows `#`. */
@@ -51,8 +61,9 @@ export function* deadLinks(
 const idsIn = (html: string): ReadonlySet<string> =>
   new Set([...html.matchAll(/\sid="([^"]*)"/g)].map(([, id = '']) => plain(id)))
 
-const plain = (value: string): string =>
-  value
+function plain(value: string): string {
+  if (!value.includes('&')) return value
+  return value
     .replaceAll('&quot;', '"')
     .replaceAll('&#39;', "'")
     .replaceAll('&#x26;', '&')
@@ -60,6 +71,7 @@ const plain = (value: string): string =>
     .replaceAll('&lt;', '<')
     .replaceAll('&gt;', '>')
     .replaceAll('&amp;', '&')
+}
 
 function decoded(text: string): string {
   try {

@@ -2,12 +2,14 @@
  * What a builder is told when the disk refuses. In: an error, as deep as it is wrapped. Out: a sentence;
  * undefined where the error is of another kind. The bundler tells of its own writing by words alone.
  */
-const words: Readonly<Record<string, string>> = {
-  ENOSPC: 'the disk is full',
-  EDQUOT: 'the share of the disk that you may use is full',
-  EROFS: 'the disk can only be read',
-  EACCES: 'the folder may not be written to',
-  EPERM: 'the folder may not be written to',
+import { words } from '../words/words.ts'
+
+const refusals: Readonly<Record<string, string>> = {
+  ENOSPC: words`the disk is full`,
+  EDQUOT: words`the share of the disk that you may use is full`,
+  EROFS: words`the disk can only be read`,
+  EACCES: words`the folder may not be written to`,
+  EPERM: words`the folder may not be written to`,
 }
 
 const told: readonly (readonly [RegExp, string])[] = [
@@ -20,7 +22,7 @@ export function diskWords(error: unknown): string | undefined {
   for (let one = error; one instanceof Error; one = one.cause) {
     const { message } = one
     const byWords = told.find(([pattern]) => pattern.test(message))?.[1] ?? ''
-    const said = words[textOf(one, 'code') ?? ''] ?? words[byWords]
+    const said = refusals[textOf(one, 'code') ?? ''] ?? refusals[byWords]
     if (said === undefined) continue
     // Of a copy, where it goes: that is the disk that is full.
     const path =

@@ -44,6 +44,8 @@ export async function finishSite({ folder, ledger, cache }: FinishOptions): Prom
   const policies = new Set<string>()
   const listed: SitePage[] = []
   const index = await startIndex()
+  // One after the other, while the next pages are written: the index is made in a process of its own.
+  let indexed = Promise.resolve()
   for (const file of await filesOf(folder)) {
     if (file.endsWith('.css')) {
       const css = await readFile(join(folder, file), 'utf8')
@@ -55,7 +57,10 @@ export async function finishSite({ folder, ledger, cache }: FinishOptions): Prom
     const policy = policyOf(html)
     if (policy !== undefined) policies.add(policy)
     const path = file.replace(/(^|\/)index\.html$/, '$1')
-    if (isSearched(file, html)) await index.add(path, html)
+    if (isSearched(file, html)) {
+      indexed = indexed.then(() => index.add(path, html))
+      indexed.catch(() => undefined)
+    }
     if (isListed(file, html))
       listed.push({ file, day: days.get(/^notes\/([^/]+)\//.exec(file)?.[1] ?? '') })
     const relative = relativePage(html, file, base)
@@ -63,6 +68,7 @@ export async function finishSite({ folder, ledger, cache }: FinishOptions): Prom
   }
   if (address !== undefined)
     for (const [file, text] of sitemapFiles(listed, address, base)) await write(file, text)
+  await indexed
   const found = await index.files()
   for (const { path, bytes } of found) await write(path, bytes)
   await write('search/names.json', namesText(published, calculators))

@@ -13,6 +13,7 @@ import {
 import { readPageFigures, type PageFigures } from '../card/page-figures.ts'
 import type { Calculator } from '../../calculators/define.ts'
 import type { Published } from '../ledger/published.ts'
+import { words } from '../words/words.ts'
 
 export interface Fault {
   readonly index: number
@@ -33,14 +34,14 @@ export function handedOutFaults(
   const text = html.slice(html.indexOf('>', opening) + 1, html.indexOf('</script>', opening))
   const read = opening < 0 ? undefined : readPageFigures(text)
   if (read === undefined)
-    return [{ index, text: 'the figures for the reader’s browser are not there' }]
+    return [{ index, text: words`the figures for the reader’s browser are not there` }]
   const faults = [...differences(read, due)].map((what) => ({
     index,
-    text: `in the figures for the reader’s browser ${what} is not what the record has`,
+    text: words`in the figures for the reader’s browser ${what} is not what the record has`,
   }))
   return faults.length > 0
     ? faults
-    : [{ index, text: 'the figures for the reader’s browser are written otherwise' }]
+    : [{ index, text: words`the figures for the reader’s browser are written otherwise` }]
 }
 
 function* differences(read: PageFigures, due: PageFigures): Generator<string> {
@@ -49,10 +50,10 @@ function* differences(read: PageFigures, due: PageFigures): Generator<string> {
     for (const id of new Set([...is.keys(), ...wanted.keys()]))
       if (is.get(id) !== wanted.get(id)) yield `\`${id}\``
   }
-  if (JSON.stringify(read.roots.site) !== JSON.stringify(due.roots.site)) yield 'the site'
-  if (JSON.stringify(read.roots.notes) !== JSON.stringify(due.roots.notes)) yield 'a note'
-  if (JSON.stringify(read.sources) !== JSON.stringify(due.sources)) yield 'a source'
-  if (read.edition !== due.edition) yield 'the edition'
+  if (JSON.stringify(read.roots.site) !== JSON.stringify(due.roots.site)) yield words`the site`
+  if (JSON.stringify(read.roots.notes) !== JSON.stringify(due.roots.notes)) yield words`a note`
+  if (JSON.stringify(read.sources) !== JSON.stringify(due.sources)) yield words`a source`
+  if (read.edition !== due.edition) yield words`the edition`
 }
 
 /** What is no number or block has no name either. */

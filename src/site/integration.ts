@@ -11,13 +11,18 @@ import type { AstroIntegration } from 'astro'
 import type { Plugin } from 'vite'
 import type { Ledger } from '../ledger/load.ts'
 import type { Published } from '../ledger/published.ts'
+import { redirectsOf } from '../card/index.ts'
 import { picturePaths } from '../photos/of-notes.ts'
 import { servePictures } from '../photos/serve.ts'
 import { lastDay } from './day.ts'
+import type { Failures } from './failures.ts'
 import { leanCalculators } from './lean.ts'
 import { leanPreload } from './preload.ts'
+import { serveRenamed } from './renamed.ts'
 import { watchNotes } from './watch.ts'
+import { catalogueModule, plainWords } from './words.ts'
 import { examplePictures, writingListHtml } from '../writing/list.ts'
+import { words } from '../words/words.ts'
 
 export interface LedgerHolder {
   ledger: Ledger
@@ -25,6 +30,8 @@ export interface LedgerHolder {
   readonly drafts: boolean
   /** Where messages go while writing. */
   readonly say: (line: string) => void
+  /** Of what stands in braces. */
+  readonly failures: Failures
 }
 
 const virtualName = 'virtual:worked-notes'
@@ -50,8 +57,14 @@ export function workedNotes(holder: LedgerHolder): AstroIntegration {
               watchNotes(holder, root, resolvedName),
               keepDrafts(holder),
               servePictures(() => new Map([...picturePaths(holder.ledger), ...examplePictures()])),
+              serveRenamed(
+                () => redirectsOf(holder.ledger.published, siteBase(holder)),
+                siteBase(holder),
+              ),
               leanCalculators(),
               leanPreload(),
+              catalogueModule(),
+              plainWords(),
             ],
             build: { rolldownOptions: { checks: { moduleLevelDirective: false } } },
             server: { fs: { allow: [root, holder.ledger.content] } },
@@ -159,7 +172,7 @@ function keepDrafts(holder: LedgerHolder): Plugin {
       const path = id.split('?')[0]
       const draft = holder.ledger.drafts.find((one) => one.path === path)
       if (holder.drafts || draft === undefined) return undefined
-      return this.error(`something published takes from ${draft.file}, which is a draft`)
+      return this.error(words`something published takes from ${draft.file}, which is a draft`)
     },
   }
 }

@@ -27,9 +27,13 @@ import type { PageLookup, PageOfNote } from '../mdx/fill.ts'
 import type { Messages } from '../mdx/mark.ts'
 import { asTypedHtml, atPlaceHtml } from '../writing/messages.ts'
 import { largestName, picturesFolder, type PictureFacts } from '../photos/facts.ts'
+import { words } from '../words/words.ts'
 
-/** `writing`: what is wrong is told in the page, and nothing is refused for it. */
-export function pageLookup(current: () => Ledger, writing = false): PageLookup {
+/**
+ * `writing`: what is wrong is told in the page, and nothing is refused for it. `runner`: who runs what
+ * stands in braces.
+ */
+export function pageLookup(current: () => Ledger, writing = false, runner?: string): PageLookup {
   return (path) => {
     const ledger = current()
     const note = ledger.notes.find((one) => one.path === path)
@@ -47,6 +51,7 @@ export function pageLookup(current: () => Ledger, writing = false): PageLookup {
       shown: ledger.shown.get(note.slug) ?? new Map<number, Shown>(),
       html: (shown) => (writing && isLost(shown, ctx) ? lostHtml : htmlOf(shown, ctx, warned)),
       ...(writing ? { messages: messagesOf(ledger, note) } : {}),
+      ...(runner === undefined ? {} : { guard: { key: runner, file: note.file } }),
       href: (to) => ctx.href(to),
       noteHref: (url) => noteHref(url, ledger, ctx),
       task: (offset) => {
@@ -92,7 +97,7 @@ function isLost(shown: Shown, ctx: CardContext): boolean {
   return block === undefined || ctx.calculator(block.calculator) === undefined
 }
 
-const lostHtml = asTypedHtml('cannot be shown yet')
+const lostHtml = asTypedHtml(words`cannot be shown yet`)
 
 /** Finished HTML; a block brings the panels of the hazards that its page has not yet shown. */
 export function htmlOf(shown: Shown, ctx: CardContext, warned: Set<string>): string {
@@ -120,7 +125,7 @@ export function htmlOf(shown: Shown, ctx: CardContext, warned: Set<string>): str
     case 'quoted': {
       const { title, edition } = shown.source
       const where = edition === undefined ? title : `${title}, ${edition}`
-      return `<span class="quoted">${escape(shown.text)} <cite>(quoted from ${escape(where)})</cite></span>`
+      return `<span class="quoted">${escape(shown.text)} <cite>${words`(quoted from ${escape(where)})`}</cite></span>`
     }
     case 'table':
       throw new Error('a table is filled cell by cell')

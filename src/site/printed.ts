@@ -38,6 +38,7 @@ import {
 import { aloneFiguresHtml, aloneFiguresId } from '../live/alone-data.ts'
 import type { PublishedNote } from '../ledger/published.ts'
 import { phaseWords } from '../ledger/site-file.ts'
+import { words } from '../words/words.ts'
 
 export interface Printed {
   /** In a builder's words, for the start of a sentence. */
@@ -66,22 +67,22 @@ export function printedOn(
   if (calculator !== undefined) return onCalculator(calculator, ctx)
   const table = tables.get(/^tables\/([^/]+)\/index\.html$/.exec(file)?.[1] ?? '')
   if (table !== undefined)
-    return [{ what: 'the table', html: standardTableHtml(table), near: '<table' }]
+    return [{ what: words`the table`, html: standardTableHtml(table), near: '<table' }]
   if (file === 'calculators/index.html')
     return [...calculators.values()].map((one) => ({
-      what: `the entry of \`${one.id}\``,
+      what: words`the entry of \`${one.id}\``,
       html: calculatorItemHtml(one, ctx),
       near: escape(one.title),
     }))
   const sheet = sheetOn(file, ctx)
   if (sheet !== undefined) return sheet
   if (file === 'writing/index.html')
-    return [{ what: 'the list of what can be written', html: writing ?? '', near: '<main' }]
+    return [{ what: words`the list of what can be written`, html: writing ?? '', near: '<main' }]
   if (file === 'numbers/index.html') return onNumbers(ctx)
   if (file === 'parts/index.html') return onParts(ctx)
   if (file === 'open/index.html') return onOpen(ctx)
   if (file === 'sources/index.html')
-    return [{ what: 'the table of sources', html: sourceTableHtml(ctx), near: '<main' }]
+    return [{ what: words`the table of sources`, html: sourceTableHtml(ctx), near: '<main' }]
   return file === 'index.html' ? onHome(ctx) : []
 }
 
@@ -90,12 +91,12 @@ function onNote(slug: string, ctx: CardContext): readonly Printed[] {
   if (note === undefined) return []
   const lookup = lookupOf(ctx.published)
   const cards = lookup.blocksOf(slug).map((block) => ({
-    what: `the card \`${block.id}\``,
+    what: words`the card \`${block.id}\``,
     html: blockHtml(block, ctx),
     near: `data-card="${block.id}"`,
   }))
   const tasks = lookup.tasksOf(slug).map((task) => ({
-    what: `the task \`${task.id}\``,
+    what: words`the task \`${task.id}\``,
     html: taskBoxHtml(task, true),
     near: `id="${task.id.slice(slug.length + 1)}"`,
   }))
@@ -103,12 +104,12 @@ function onNote(slug: string, ctx: CardContext): readonly Printed[] {
     ...cards,
     ...tasks,
     {
-      what: 'the table of the numbers’ stories',
+      what: words`the table of the numbers’ stories`,
       html: storiesHtml(lookup.numbersOf(slug), ctx),
       near: 'id="Story-',
     },
     {
-      what: 'the title block',
+      what: words`the title block`,
       html: titleBlockHtml(note, phaseWords(note.phase), ctx),
       near: 'class="title-block"',
     },
@@ -117,7 +118,7 @@ function onNote(slug: string, ctx: CardContext): readonly Printed[] {
 }
 
 const stripOf = (note: PublishedNote, ctx: CardContext): Printed => ({
-  what: 'the strip at the foot',
+  what: words`the strip at the foot`,
   html: `<p class="strip">${escape(stripText(note, ctx))}</p>`,
   near: 'class="strip"',
 })
@@ -129,12 +130,12 @@ function onBlock(id: string, ctx: CardContext): readonly Printed[] {
   if (block === undefined || note === undefined) return []
   const { head, hazards, card, origins, sources, back } = blockPage(block, ctx)
   return [
-    { what: 'the head of the page', html: head, near: '<main' },
-    { what: 'what is said of hazards', html: hazards, near: '<h1' },
-    { what: `the card \`${id}\``, html: card, near: `data-card="${id}"` },
-    { what: 'the table of what it rests on', html: origins, near: 'class="ledger origins"' },
-    { what: 'the list of sources', html: sources, near: 'class="sources"' },
-    { what: 'the way back to the note', html: back, near: 'class="back"' },
+    { what: words`the head of the page`, html: head, near: '<main' },
+    { what: words`what is said of hazards`, html: hazards, near: '<h1' },
+    { what: words`the card \`${id}\``, html: card, near: `data-card="${id}"` },
+    { what: words`the table of what it rests on`, html: origins, near: 'class="ledger origins"' },
+    { what: words`the list of sources`, html: sources, near: 'class="sources"' },
+    { what: words`the way back to the note`, html: back, near: 'class="back"' },
     stripOf(note, ctx),
   ]
 }
@@ -146,11 +147,11 @@ function sheetOn(file: string, ctx: CardContext): readonly Printed[] | undefined
   if (note === undefined) return undefined
   const { head, hazards, steps, tasks, sign } = sheetOf(note, ctx)
   return [
-    { what: 'the head of the page', html: head, near: '<main' },
-    { what: 'what is said of hazards', html: hazards, near: '<h1' },
-    { what: 'the table of steps', html: steps, near: 'class="sheet-steps"' },
-    { what: 'the list of tasks', html: tasks, near: 'class="task-list"' },
-    { what: 'the lines to sign', html: sign, near: 'class="sheet-sign"' },
+    { what: words`the head of the page`, html: head, near: '<main' },
+    { what: words`what is said of hazards`, html: hazards, near: '<h1' },
+    { what: words`the table of steps`, html: steps, near: 'class="sheet-steps"' },
+    { what: words`the list of tasks`, html: tasks, near: 'class="task-list"' },
+    { what: words`the lines to sign`, html: sign, near: 'class="sheet-sign"' },
     stripOf(note, ctx),
   ]
 }
@@ -158,13 +159,13 @@ function sheetOn(file: string, ctx: CardContext): readonly Printed[] | undefined
 function onCalculator(calculator: Calculator, ctx: CardContext): readonly Printed[] {
   return [
     {
-      what: 'the list of outside cases',
+      what: words`the list of outside cases`,
       html: outsideHtml(calculator),
       near: 'class="outside-cases"',
     },
-    { what: 'the list of uses', html: usesHtml(calculator, ctx), near: 'class="uses"' },
+    { what: words`the list of uses`, html: usesHtml(calculator, ctx), near: 'class="uses"' },
     {
-      what: 'what its form starts from',
+      what: words`what its form starts from`,
       html: aloneFiguresHtml(calculator, ctx),
       near: `id="${aloneFiguresId}"`,
     },
@@ -173,37 +174,37 @@ function onCalculator(calculator: Calculator, ctx: CardContext): readonly Printe
 
 function onNumbers(ctx: CardContext): readonly Printed[] {
   return [
-    { what: 'the count of numbers', html: numberCountHtml(ctx), near: '<main' },
-    { what: 'the table of all numbers', html: numberTableHtml(ctx), near: 'id="All-numbers"' },
+    { what: words`the count of numbers`, html: numberCountHtml(ctx), near: '<main' },
+    { what: words`the table of all numbers`, html: numberTableHtml(ctx), near: 'id="All-numbers"' },
   ]
 }
 
 function onParts(ctx: CardContext): readonly Printed[] {
   return [
-    { what: 'the count of parts', html: partCountHtml(ctx), near: '<main' },
-    { what: 'the tables of parts', html: partTablesHtml(ctx), near: 'class="ledger parts"' },
-    { what: 'what it costs', html: costHtml(ctx), near: 'class="ledger costs"' },
+    { what: words`the count of parts`, html: partCountHtml(ctx), near: '<main' },
+    { what: words`the tables of parts`, html: partTablesHtml(ctx), near: 'class="ledger parts"' },
+    { what: words`what it costs`, html: costHtml(ctx), near: 'class="ledger costs"' },
   ]
 }
 
 function onOpen(ctx: CardContext): readonly Printed[] {
   return [
-    { what: 'the count of what is open', html: openCountHtml(ctx), near: '<main' },
-    { what: 'the tables of tasks', html: openTablesHtml(ctx), near: 'class="ledger tasks"' },
-    { what: 'the list of what is done', html: doneListHtml(ctx), near: 'id="Done"' },
+    { what: words`the count of what is open`, html: openCountHtml(ctx), near: '<main' },
+    { what: words`the tables of tasks`, html: openTablesHtml(ctx), near: 'class="ledger tasks"' },
+    { what: words`the list of what is done`, html: doneListHtml(ctx), near: 'id="Done"' },
   ]
 }
 
 function onHome(ctx: CardContext): readonly Printed[] {
   const notes = ctx.published.notes.map((note) => ({
-    what: `the entry of the note \`${note.slug}\``,
+    what: words`the entry of the note \`${note.slug}\``,
     html: noteItemHtml(note, ctx),
     near: escape(note.title),
   }))
   return [
-    { what: 'the count of notes', html: countsHtml(ctx), near: '<main' },
+    { what: words`the count of notes`, html: countsHtml(ctx), near: '<main' },
     ...notes,
-    { what: 'what is open', html: openSummaryHtml(ctx), near: 'id="Open-tasks"' },
-    { what: 'the list of guesses', html: guessListHtml(ctx), near: 'id="Open-guesses"' },
+    { what: words`what is open`, html: openSummaryHtml(ctx), near: 'id="Open-tasks"' },
+    { what: words`the list of guesses`, html: guessListHtml(ctx), near: 'id="Open-guesses"' },
   ]
 }

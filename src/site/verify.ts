@@ -10,7 +10,6 @@
  */
 import { readdir, readFile } from 'node:fs/promises'
 import { join, sep } from 'node:path'
-import type { Calculator } from '../../calculators/define.ts'
 import { calculators as registry } from '../../calculators/index.ts'
 import { tables as tableRegistry } from '../../calculators/tables/index.ts'
 import {
@@ -25,24 +24,18 @@ import {
   type CardContext,
 } from '../card/index.ts'
 import { deadLinks } from './dead-links.ts'
+import { compareTexts, lineIn, type Discrepancy } from './differences.ts'
 import { handedOutFaults } from './handed-out.ts'
+import { compareMade, isMade, missingMade } from './made.ts'
 import { rootedPage } from './addresses.ts'
-import { feedText } from './feed/atom.ts'
 import { partBelow, partOf } from './part.ts'
 import { printedOn, type Kit } from './printed.ts'
-import { namesText } from './search/names.ts'
 import { loadCalculators } from '../ledger/load.ts'
 import type { Published, PublishedBlock } from '../ledger/published.ts'
 import { readRecord, recordText } from '../ledger/record.ts'
 import { work } from '../ledger/work.ts'
 import { writingListHtml } from '../writing/list.ts'
-
-export interface Discrepancy {
-  /** Within the site: `notes/cooling/index.html`. */
-  readonly file: string
-  readonly line: number
-  readonly text: string
-}
+import { words } from '../words/words.ts'
 
 export async function verifySite(dist: string): Promise<readonly Discrepancy[]> {
   let text: string
@@ -53,19 +46,19 @@ export async function verifySite(dist: string): Promise<readonly Discrepancy[]> 
       {
         file: 'numbers.json',
         line: 1,
-        text: 'there is no numbers.json: this is not a finished site',
+        text: words`there is no numbers.json: this is not a finished site`,
       },
     ]
   }
+  const base = baseOf(await readFile(join(dist, '404.html'), 'utf8').catch(() => ''))
   const pages = new Map<string, string>()
   const files = new Set<string>()
   for (const name of await readdir(dist, { recursive: true })) {
     const file = name.split(sep).join('/')
     files.add(file)
-    if (name.endsWith('.html') || isHeld(file))
-      pages.set(file, await readFile(join(dist, name), 'utf8'))
+    if (name.endsWith('.html') || partFile.test(file) || isMade(file))
+      pages.set(file, rooted(file, await readFile(join(dist, name), 'utf8'), base))
   }
-  const base = baseOf(pages)
   const read = readRecord(text)
   const renamed = read === undefined ? new Map<string, string>() : redirectsOf(read, base)
   const lost = [...pages.keys()]
@@ -73,11 +66,13 @@ export async function verifySite(dist: string): Promise<readonly Discrepancy[]> 
     .filter((name) => !renamed.has(name))
     .map((name) => name.replace('index.html', 'numbers.json'))
     .filter((name) => !pages.has(name))
-    .map((file) => ({ file, line: 1, text: 'the numbers of this page are not there' }))
-  const others = read?.site.address === undefined ? [namesFile] : [namesFile, feedFile]
-  for (const file of others)
-    if (!pages.has(file)) lost.push({ file, line: 1, text: 'this file of the site is not there' })
-  return [...lost, ...(await verifyTexts(text, pages)), ...deadIn(pages, files, base)]
+    .map((file) => ({ file, line: 1, text: words`the numbers of this page are not there` }))
+  return [
+    ...lost,
+    ...missingMade(read, pages),
+    ...(await verifyRooted(text, pages, base)),
+    ...deadIn(pages, files, base),
+  ]
 }
 
 function deadIn(
@@ -85,47 +80,52 @@ function deadIn(
   files: ReadonlySet<string>,
   base: string,
 ): Discrepancy[] {
-  const rooted = new Map(
-    [...pages].map(([file, html]) => [
-      file,
-      file.endsWith('.html') ? rootedPage(html, file, base) : html,
-    ]),
-  )
-  return [...deadLinks(rooted, files, base)].map(({ file, index, text }) => ({
+  return [...deadLinks(pages, files, base)].map(({ file, index, text }) => ({
     file,
-    line: lineIn(rooted.get(file) ?? '', index),
+    line: lineIn(pages.get(file) ?? '', index),
     text,
   }))
 }
 
-const isHeld = (name: string): boolean =>
-  partFile.test(name) || name === feedFile || name === namesFile
-
-const feedFile = 'feed.xml'
-const namesFile = 'search/names.json'
-
 /** The numbers that one note's page stands on. */
 const partFile = /^notes\/([^/]+)\/numbers\.json$/
 
+/** A page with the addresses that it was rendered with. */
+const rooted = (file: string, text: string, base: string): string =>
+  file.endsWith('.html') ? rootedPage(text, file, base) : text
+
 /** The same for texts already read. `pages`: path within the site -> its text. */
-export async function verifyTexts(
+export function verifyTexts(
   numbersJson: string,
   pages: ReadonlyMap<string, string>,
+): Promise<readonly Discrepancy[]> {
+  const base = baseOf(pages.get('404.html') ?? '')
+  const read = [...pages].map(([file, text]) => [file, rooted(file, text, base)] as const)
+  return verifyRooted(numbersJson, new Map(read), base)
+}
+
+async function verifyRooted(
+  numbersJson: string,
+  pages: ReadonlyMap<string, string>,
+  base: string,
 ): Promise<readonly Discrepancy[]> {
   const published = readRecord(numbersJson)
   if (published === undefined)
     return [
-      { file: 'numbers.json', line: 1, text: 'numbers.json is not what the kit writes (format 1)' },
+      {
+        file: 'numbers.json',
+        line: 1,
+        text: words`numbers.json is not what the kit writes (format 1)`,
+      },
     ]
   const calculators = await loadCalculators(Object.keys(registry))
   const found = [
-    ...compareRecord(
+    ...compareTexts(
       'numbers.json',
       numbersJson,
       recordText(work(published, calculators).published),
     ),
   ]
-  const base = baseOf(pages)
   const tables = await Promise.all(Object.values(tableRegistry).map((load) => load()))
   const kit = {
     calculators,
@@ -136,23 +136,27 @@ export async function verifyTexts(
     const file = `notes/${note.slug}/index.html`
     const html = pages.get(file)
     if (html === undefined)
-      found.push({ file, line: 1, text: `the note \`${note.slug}\` has no page` })
+      found.push({ file, line: 1, text: words`the note \`${note.slug}\` has no page` })
   }
   for (const { id, note, name } of published.blocks) {
     const file = `notes/${note}/${name}/index.html`
     if (!pages.has(file))
-      found.push({ file, line: 1, text: `the block \`${id}\` has no page of its own` })
+      found.push({ file, line: 1, text: words`the block \`${id}\` has no page of its own` })
   }
   for (const { slug } of published.notes) {
     const file = `notes/${slug}/${sheetName}/index.html`
     if (!pages.has(file))
-      found.push({ file, line: 1, text: `the note \`${slug}\` has no wall sheet` })
+      found.push({ file, line: 1, text: words`the note \`${slug}\` has no wall sheet` })
   }
   const renamed = redirectsOf(published, base)
   for (const [file, due] of renamed) {
     const html = pages.get(file)
-    if (html === undefined || rootedPage(html, file, base) !== due)
-      found.push({ file, line: 1, text: 'the page of an older name does not lead to the new one' })
+    if (html !== due)
+      found.push({
+        file,
+        line: 1,
+        text: words`the page of an older name does not lead to the new one`,
+      })
   }
   const parts = new Map<string, Published>()
   const partOfNote = (slug: string): Published => {
@@ -161,15 +165,14 @@ export async function verifyTexts(
     parts.set(slug, part)
     return part
   }
-  found.push(...(await compareOthers(published, pages, base, calculators)))
-  for (const [file, text] of pages) {
-    if (file === feedFile || file === namesFile || renamed.has(file)) continue
+  found.push(...(await compareMade(published, pages, base, calculators)))
+  for (const [file, html] of pages) {
+    if (isMade(file) || renamed.has(file)) continue
     const slug = partFile.exec(file)?.[1]
     if (slug !== undefined) {
-      found.push(...compareRecord(file, text, recordText(partOfNote(slug))))
+      found.push(...compareTexts(file, html, recordText(partOfNote(slug))))
       continue
     }
-    const html = rootedPage(text, file, base)
     const [, note = '', name] = /^notes\/([^/]+)(?:\/([^/]+))?\/index\.html$/.exec(file) ?? []
     const alone = name === undefined || name === sheetName ? undefined : `${note}/${name}`
     const page = note === '' || name !== undefined ? undefined : note
@@ -188,9 +191,6 @@ export async function verifyTexts(
   return found
 }
 
-const lineIn = (html: string, index: number): number =>
-  html.slice(0, Math.max(0, index)).split('\n').length
-
 /** Ids of the numbers that a page prints. */
 function shownIn(html: string): string[] {
   const ids = [...html.matchAll(/<data [^>]*data-number="([^"]*)"/g)].map(([, id = '']) =>
@@ -199,55 +199,8 @@ function shownIn(html: string): string[] {
   return [...new Set(ids)]
 }
 
-function* compareRecord(file: string, read: string, expected: string): Generator<Discrepancy> {
-  if (read === expected) return
-  const is = read.split('\n')
-  const due = expected.split('\n')
-  for (let index = 0; index < Math.max(is.length, due.length); index++) {
-    if (is[index] === due[index]) continue
-    const id = /"id":"((?:[^"\\]|\\.)*)"/.exec(is[index] ?? due[index] ?? '')?.[1]
-    yield {
-      file,
-      line: index + 1,
-      text: `${id === undefined ? 'this line' : `\`${id}\``} is not what working it again gives${difference(is[index] ?? '', due[index] ?? '')}`,
-    }
-  }
-}
-
-/** The first stretch where two lines part. */
-function difference(is: string, due: string): string {
-  let start = 0
-  while (start < is.length && is[start] === due[start]) start++
-  const from = Math.max(0, start - 24)
-  return `: it reads …${is.slice(from, start + 24)}…, working gives …${due.slice(from, start + 24)}…`
-}
-
-/** The feed and the names of the search, written again. */
-async function compareOthers(
-  published: Published,
-  pages: ReadonlyMap<string, string>,
-  base: string,
-  calculators: ReadonlyMap<string, Calculator>,
-): Promise<readonly Discrepancy[]> {
-  const found: Discrepancy[] = []
-  const page = (slug: string): string => {
-    const file = `notes/${slug}/index.html`
-    return rootedPage(pages.get(file) ?? '', file, base)
-  }
-  const names = pages.get(namesFile)
-  if (names !== undefined)
-    found.push(...compareRecord(namesFile, names, namesText(published, calculators)))
-  const feed = pages.get(feedFile)
-  if (feed !== undefined) {
-    const due = await feedText(published, { base, calculators, page })
-    found.push(...compareRecord(feedFile, feed, due ?? ''))
-  }
-  return found
-}
-
 /** The base path the site was built for, read off the page that says it from the root. */
-function baseOf(pages: ReadonlyMap<string, string>): string {
-  const lost = pages.get('404.html') ?? ''
+function baseOf(lost: string): string {
   return /<html[^>]* data-base="([^"]*)"/.exec(lost)?.[1] ?? '/'
 }
 
@@ -264,7 +217,7 @@ function* verifyPage(
     if (at >= 0) covered.push([at, at + due.length])
     else {
       const line = lineAt(html.indexOf(near))
-      yield { file, line, text: `${what} is not what working it again gives` }
+      yield { file, line, text: words`${what} is not what working it again gives` }
     }
   }
   for (const block of blocksOn(ctx)) {
@@ -275,12 +228,12 @@ function* verifyPage(
         yield {
           file,
           line: lineAt(card),
-          text: `the warning \`${hazard}\` does not stand before the card \`${block.id}\``,
+          text: words`the warning \`${hazard}\` does not stand before the card \`${block.id}\``,
         }
     }
   }
   for (const [index, id] of listedVerdicts(html, ctx))
-    yield { file, line: lineAt(index), text: `the verdict of \`${id}\` is another` }
+    yield { file, line: lineAt(index), text: words`the verdict of \`${id}\` is another` }
   let reached = 0
   for (const { index } of html.matchAll(
     /<(?:a class="number-link"|span class="number-plain"|data )/g,
@@ -318,6 +271,7 @@ function* listedVerdicts(
 
 /** An attribute's value as text. */
 function plain(value: string): string {
+  if (!value.includes('&')) return value
   return value
     .replaceAll('&quot;', '"')
     .replaceAll('&lt;', '<')
@@ -336,7 +290,7 @@ function printedNumber(html: string, index: number, ctx: CardContext): string | 
   const id = attribute('data-number')
   const number = id === undefined ? undefined : ctx.number(id)
   if (number === undefined)
-    return { wrong: `prints a number \`${id ?? ''}\` that numbers.json does not have` }
+    return { wrong: words`prints a number \`${id ?? ''}\` that numbers.json does not have` }
   const digits = attribute('data-digits')
   const options = {
     unit: attribute('data-unit'),
@@ -346,7 +300,7 @@ function printedNumber(html: string, index: number, ctx: CardContext): string | 
     const due = dataHtml(number, options)
     return html.startsWith(due, index)
       ? due
-      : { wrong: `\`${number.id}\` prints something else than ${number.shown}` }
+      : { wrong: words`\`${number.id}\` prints something else than ${number.shown}` }
   }
   const opening = html.slice(index, html.indexOf('>', index) + 1)
   const linked = opening.startsWith('<a ')
@@ -355,5 +309,5 @@ function printedNumber(html: string, index: number, ctx: CardContext): string | 
     const due = numberHtml(number, ctx, { ...options, linked, anchor, brackets })
     if (html.startsWith(due, index)) return due
   }
-  return { wrong: `\`${number.id}\` prints something else than ${number.shown}` }
+  return { wrong: words`\`${number.id}\` prints something else than ${number.shown}` }
 }

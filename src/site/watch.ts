@@ -7,13 +7,15 @@
 import { readdir, stat } from 'node:fs/promises'
 import { join, relative, resolve, sep } from 'node:path'
 import type { Plugin, ViteDevServer } from 'vite'
-import { printProblem, summary } from '../cli/print.ts'
+import { printProblem } from '../cli/print.ts'
 import { hasErrors, loadLedger, type Ledger, type Registry } from '../ledger/load.ts'
 import type { Problem } from '../ledger/problems.ts'
 import { isPictureAddress } from '../ledger/read/pictures.ts'
 import { parseNote, type ParsedNote } from '../mdx/parse.ts'
 import { diskWords } from './disk.ts'
 import type { LedgerHolder } from './integration.ts'
+import { words } from '../words/words.ts'
+import { summary } from '../ledger/severity.ts'
 
 /** Remembers each note's text, so that only what changed is read anew. */
 export function rememberingReader(): typeof parseNote {
@@ -52,11 +54,12 @@ export function watchNotes(holder: LedgerHolder, root: string, virtualId: string
         const before = holder.ledger
         stamp = await stampOf(before.content)
         holder.ledger = await loadLedger(before.content, registry, { drafts, read })
+        holder.failures.forget()
         tell(holder.ledger, before.problems, say)
         invalidate(server, holder.ledger, virtualId)
         server.hot.send({ type: 'full-reload' })
       } catch (error) {
-        say(`${words(error)}: the pages stand as they were`)
+        say(words`${saidOf(error)}: the pages stand as they were`)
       }
     }
   }
@@ -148,12 +151,13 @@ function tell(ledger: Ledger, before: readonly Problem[], say: (line: string) =>
   const line = (problem: Problem): string => printProblem(problem, folder)
   const known = new Set(before.map(line))
   for (const text of problems.map(line)) if (!known.has(text)) say(text)
-  const mended = hasErrors(before) && !hasErrors(problems) ? 'mended: ' : ''
-  if (problems.length > 0 || before.length > 0) say(`${mended}${summary(problems)}`)
+  const mended = hasErrors(before) && !hasErrors(problems)
+  const now = summary(problems)
+  if (problems.length > 0 || before.length > 0) say(mended ? words`mended: ${now}` : now)
 }
 
 /** Never a stack: what the disk said, or the first line of what a formula's author has to know. */
-function words(error: unknown): string {
+function saidOf(error: unknown): string {
   const said = error instanceof Error ? error.message.split('\n')[0] : undefined
-  return diskWords(error) ?? `something cannot be read just now (${said ?? 'unknown'})`
+  return diskWords(error) ?? words`something cannot be read just now (${said ?? words`unknown`})`
 }

@@ -22,6 +22,8 @@ import type { Published, PublishedBlock, PublishedNote } from '../../ledger/publ
 import { partOf } from '../part.ts'
 import { noteContent } from './content.ts'
 import { flipsOf, type Flip } from './flips.ts'
+import { words } from '../../words/words.ts'
+import { language } from '#words'
 
 /** Readers that come by seldom still find what is new; the file stays small. */
 export const mostEntries = 30
@@ -66,7 +68,7 @@ export async function feedText(
   for (const entry of entries) written.push(await entryText(entry))
   return [
     '<?xml version="1.0" encoding="utf-8"?>',
-    '<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="en">',
+    `<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${xml(language)}">`,
     `<id>${xml(home.href)}</id>`,
     `<title>${xml(site.title)}</title>`,
     ...(site.description === '' ? [] : [`<subtitle>${xml(site.description)}</subtitle>`]),
@@ -102,14 +104,17 @@ function flipEntry(flip: Flip, home: URL, ctx: CardContext): Entry {
   const { block, date, before, after, because } = flip
   const link = new URL(`notes/${block.note}/#${block.name}`, home).href
   const [was, is] = [verdictWords[before], verdictWords[after]]
+  const linkHtml = `<a href="${escape(link)}">${escape(block.title)}</a>`
+  const noteTitle = escape(ctx.note(block.note)?.title ?? block.note)
   const causes = because.map((number) => {
     const old = ctx.number(number.replaces ?? '')
-    const from = old === undefined ? '' : ` in place of ${old.shown}`
-    return `<li>${escape(labelOf(number, ctx))}: ${escape(textOf(number))}${escape(from)}</li>`
+    const now = textOf(number)
+    const said = old === undefined ? now : words`${now} in place of ${old.shown}`
+    return `<li>${escape(labelOf(number, ctx))}: ${escape(said)}</li>`
   })
   return {
     id: tag(home, date, `notes/${block.note}/${block.name}`),
-    title: `Verdict changed: ${block.title}, was ${was}, now ${is}`,
+    title: words`Verdict changed: ${block.title}, was ${was}, now ${is}`,
     link,
     published: date,
     updated: date,
@@ -117,9 +122,9 @@ function flipEntry(flip: Flip, home: URL, ctx: CardContext): Entry {
       Promise.resolve(
         [
           noticeHtml(ctx),
-          `<p>From ${escape(dateWords(date))} on the verdict of <a href="${escape(link)}">${escape(block.title)}</a>, in “${escape(ctx.note(block.note)?.title ?? block.note)}”, is ${escape(is)}; it was ${escape(was)}. What is new:</p>`,
+          `<p>${words`From ${escape(dateWords(date))} on the verdict of ${linkHtml}, in “${noteTitle}”, is ${escape(is)}; it was ${escape(was)}. What is new:`}</p>`,
           `<ul>${causes.join('')}</ul>`,
-          `<p>The block as it stands now:</p><pre>${escape(textOfBlock(block, ctx))}</pre>`,
+          `<p>${words`The block as it stands now:`}</p><pre>${escape(textOfBlock(block, ctx))}</pre>`,
         ].join(''),
       ),
   }
@@ -134,7 +139,7 @@ function lastMoved({ slug, date, changed = date }: PublishedNote, published: Pub
 
 const noticeHtml = ({ published: { site } }: CardContext): string =>
   [site.notice, standingWords]
-    .flatMap((words) => (words === undefined ? [] : [`<p>${escape(words)}</p>`]))
+    .flatMap((text) => (text === undefined ? [] : [`<p>${escape(text)}</p>`]))
     .join('')
 
 const textOfBlock = (block: PublishedBlock, ctx: CardContext): string =>

@@ -42,14 +42,14 @@ export function flipsOf(
         verdictName(one),
       ]),
     )
-  const { note } = lookupOf(published)
+  const lookup = lookupOf(published)
   const found: Flip[] = []
   let before = asOf('')
   for (const date of [...new Set(later.map((number) => number.date))].sort()) {
     const after = asOf(date)
     for (const block of touched) {
       const [was, is] = [before.get(block.id), after.get(block.id)]
-      const born = note(block.note)?.date ?? ''
+      const born = lookup.note(block.note)?.date ?? ''
       if (was === undefined || is === undefined || was === is || born >= date) continue
       const below = partBelow(published, '', [block.id]).numbers
       const because = below.filter((one) => one.replaces !== undefined && one.date === date)

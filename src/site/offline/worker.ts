@@ -6,6 +6,21 @@
  * kept copy shown, and it says at its head of which day it is. A new edition fetches anew what was read
  * and drops the old copies. With `offline: false` the script takes away what an earlier site left behind.
  */
+import { language } from '#words'
+import { words } from '../../words/words.ts'
+
+/** Stand in texts for what only the browser knows. */
+const [dayHere, homeHere] = ['{day}', '{home}'] as const
+
+const saved = words`Saved copy. The network does not answer: figures and verdicts may be others by now. Look again before you rely on one.`
+const savedOf = words`Saved copy of ${dayHere}. The network does not answer: figures and verdicts may be others by now. Look again before you rely on one.`
+
+function notKeptHtml(): string {
+  const title = words`No copy of this page`
+  const why = words`The network does not answer, and this page was not read before.`
+  return `<!doctype html><html lang="${language}"><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${title}</title><main><h1>${title}</h1><p>${why} <a href="${homeHere}">${words`The notes`}</a></p></main></html>`
+}
+
 export const workerFile = 'offline-worker.js'
 
 /** Longest wait for the network where there is a copy, in milliseconds. */
@@ -88,29 +103,21 @@ async function answer(event, request) {
   return (await Promise.race([network.catch(() => undefined), late])) ?? copy()
 }
 
-const months =
-  'January February March April May June July August September October November December'.split(' ')
-
-function dateWords(day) {
-  const [year, month, date] = day.split('-').map(Number)
-  return date + ' ' + months[month - 1] + ' ' + year
-}
-
 async function marked(kept) {
   const html = await kept.text()
-  const day = /<html[^>]* data-day="(\\d{4}-\\d{2}-\\d{2})"/.exec(html)?.[1]
-  const of = day === undefined ? '' : ' of ' + dateWords(day)
-  const words = '<p class="saved-copy" role="status">Saved copy' + of + '. The network does not answer: figures and verdicts may be others by now. Look again before you rely on one.</p>'
+  const day = /<html[^>]* data-day="([^"]+)"/.exec(html)?.[1]
+  const said = day === undefined ? ${JSON.stringify(saved)} : ${JSON.stringify(savedOf)}.replace(${JSON.stringify(dayHere)}, () => day)
+  const note = '<p class="saved-copy" role="status">' + said + '</p>'
   const at = /<body\\b[^>]*>/.exec(html)
   const place = at === null ? 0 : at.index + at[0].length
   const headers = new Headers(kept.headers)
   headers.delete('content-length')
   headers.delete('content-encoding')
-  return new Response(html.slice(0, place) + words + html.slice(place), { headers })
+  return new Response(html.slice(0, place) + note + html.slice(place), { headers })
 }
 
 function notKept() {
-  const html = '<!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>No copy of this page</title><main><h1>No copy of this page</h1><p>The network does not answer, and this page was not read before. <a href="' + registration.scope + '">The notes</a></p></main></html>'
+  const html = ${JSON.stringify(notKeptHtml())}.replace(${JSON.stringify(homeHere)}, () => registration.scope)
   return new Response(html, { status: 503, headers: { 'content-type': 'text/html; charset=utf-8' } })
 }
 `

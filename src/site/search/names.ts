@@ -15,6 +15,7 @@ import {
   verdictWords,
 } from '../../card/index.ts'
 import type { Published } from '../../ledger/published.ts'
+import { words } from '../../words/words.ts'
 
 /** What it is called, what it is, where it stands (from the site's root), and in which note. */
 export type NameEntry = readonly [label: string, value: string, path: string, note: string]
@@ -33,7 +34,8 @@ export function nameEntries(
     const named = inBlock === undefined ? capital(label) : `${inBlock.title}: ${label}`
     // A later number may have taken its place: what is old is not shown as if it held.
     const later = ctx.replacedBy(number.id)
-    const value = later === undefined ? textOf(number) : `${textOf(number)}, now ${textOf(later)}`
+    const value =
+      later === undefined ? textOf(number) : words`${textOf(number)}, now ${textOf(later)}`
     return [[named, value, storyHref(number.id, ctx).slice(1), noteTitle(number.note)]]
   })
   const blocks = published.blocks.map((block): NameEntry => [
@@ -44,7 +46,7 @@ export function nameEntries(
   ])
   const parts = (published.parts ?? []).map(({ what, size, note, name }): NameEntry => [
     size === undefined ? what : `${what}, ${size}`,
-    'part',
+    words`part`,
     `notes/${note}/#${name}`,
     noteTitle(note),
   ])

@@ -3,6 +3,7 @@
  * Out: the files of the index, without the parts of the tool that this kit does not use.
  */
 import { close, createIndex } from 'pagefind'
+import { language } from '#words'
 
 export interface PageIndex {
   /** `path` from the site's root: `notes/cooling/`. */
@@ -11,7 +12,7 @@ export interface PageIndex {
 }
 
 const used =
-  /^(?:pagefind(?:-worker)?\.js|pagefind-entry\.json|pagefind\..*\.pf_meta|wasm\.en\.pagefind|(?:index|fragment)\/.*)$/
+  /^(?:pagefind(?:-worker)?\.js|pagefind-entry\.json|pagefind\..*\.pf_meta|wasm\.[\w-]+\.pagefind|(?:index|fragment)\/.*)$/
 
 /** Where every number and every block stands anyway, or nothing to read does. */
 export const isSearched = (file: string, html: string): boolean =>
@@ -22,7 +23,7 @@ export const isSearched = (file: string, html: string): boolean =>
   !/<meta http-equiv="refresh"|<meta name="robots" content="noindex"/i.test(html)
 
 export async function startIndex(): Promise<PageIndex> {
-  const { index, errors } = await createIndex({ forceLanguage: 'en', includeCharacters: '.' })
+  const { index, errors } = await createIndex({ forceLanguage: language, includeCharacters: '.' })
   if (index === undefined) throw new Error(errors.join('; '))
   return {
     async add(path, html) {
@@ -33,7 +34,7 @@ export async function startIndex(): Promise<PageIndex> {
         .replace(/<span class="on-print">[^<]*<\/span>/g, '')
       const { errors: faults } = await index.addHTMLFile({
         url: `/${path}`,
-        content: `<!doctype html><html lang="en"><body>${words}</body></html>`,
+        content: `<!doctype html><html lang="${language}"><body>${words}</body></html>`,
       })
       if (faults.length > 0) throw new Error(faults.join('; '))
     },

@@ -8,6 +8,7 @@
 import { escape } from '../../card/html.ts'
 import type { FontWidths } from './font.ts'
 import type { Headline } from './headline.ts'
+import { words } from '../../words/words.ts'
 
 export const [width, height] = [1200, 630] as const
 const left = 72
@@ -28,24 +29,24 @@ export interface Fonts {
   readonly bold: FontWidths
 }
 
-export function drawing(words: Words, fonts: Fonts): string {
-  const title = lines(words.title, fonts.bold, 56, words.headline === undefined ? 5 : 3)
+export function drawing(said: Words, fonts: Fonts): string {
+  const title = lines(said.title, fonts.bold, 56, said.headline === undefined ? 5 : 3)
   const parts = [
     `<rect width="${width}" height="${height}" fill="#ffffff"/>`,
     `<rect width="${width}" height="14" fill="#000000"/>`,
-    one(words.site, 68, 26, fonts.plain, '#4a4a4a'),
+    one(said.site, 68, 26, fonts.plain, '#4a4a4a'),
     ...title.map((text, index) => line(text, 148 + index * 66, 56, 'bold', '#000000')),
-    ...(words.headline === undefined ? [] : headlineParts(words.headline, fonts)),
+    ...(said.headline === undefined ? [] : headlineParts(said.headline, fonts)),
     `<path d="M${left} 552H${width - left}" stroke="#999999" stroke-width="2"/>`,
     one(
-      [words.vehicle, words.date, words.notice].filter((text) => text !== undefined).join('. '),
+      [said.vehicle, said.date, said.notice].filter((text) => text !== undefined).join('. '),
       584,
       22,
       fonts.plain,
       '#4a4a4a',
     ),
     one(
-      'This is arithmetic: local codes and licensed practice decide.',
+      words`This is arithmetic: local codes and licensed practice decide.`,
       612,
       20,
       fonts.plain,

@@ -16,6 +16,7 @@ import {
 } from '../../card/index.ts'
 import type { Calculator } from '../../../calculators/define.ts'
 import type { Published, PublishedNumber } from '../../ledger/published.ts'
+import { words } from '../../words/words.ts'
 
 export interface Headline {
   /** `Flow of the loop` */
@@ -44,7 +45,7 @@ export function headlineOf(
     how:
       block === undefined
         ? howWords(number)
-        : `${howWords(number)}; verdict: ${verdictWords[verdictName(block)]}`,
+        : words`${howWords(number)}; verdict: ${verdictWords[verdictName(block)]}`,
   }
 }
 

@@ -13,6 +13,7 @@ import sharp from 'sharp'
 import { dateWords } from '../../card/index.ts'
 import { escape } from '../../card/html.ts'
 import type { Ledger } from '../../ledger/load.ts'
+import { pruneCopies } from '../../photos/prune.ts'
 import { drawing, type Fonts } from './drawing.ts'
 import { readFont } from './font.ts'
 import { headlineOf } from './headline.ts'
@@ -46,6 +47,8 @@ export async function drawPictures(
   await pinFonts(cache)
   const widths = await fonts()
   const { site, notes } = published
+  const kept = join(cache, 'social')
+  const named = new Set<string>()
   const draw = async (index: number): Promise<void> => {
     const note = notes[index]
     if (note === undefined) return
@@ -62,15 +65,17 @@ export async function drawPictures(
     )
     const file = join(folder, socialPath(note.slug))
     await mkdir(dirname(file), { recursive: true })
-    await writeFile(file, await pictureOf(svg, join(cache, 'social')))
+    const key = createHash('sha256').update(`${sharp.versions.sharp} ${svg}`).digest('hex')
+    named.add(key)
+    await writeFile(file, await pictureOf(svg, key, kept))
     await draw(index + atOnce)
   }
   const atOnce = 4
   await Promise.all(Array.from({ length: atOnce }, (_, index) => draw(index)))
+  await pruneCopies(named, kept)
 }
 
-async function pictureOf(svg: string, cache: string): Promise<Buffer> {
-  const key = createHash('sha256').update(`${sharp.versions.sharp} ${svg}`).digest('hex')
+async function pictureOf(svg: string, key: string, cache: string): Promise<Buffer> {
   const file = join(cache, `${key}.png`)
   try {
     const kept = await readFile(file)
