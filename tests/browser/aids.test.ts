@@ -2,14 +2,12 @@
  * A note with a reader's figures in force, for readers of every kind: with aids, in the dark, on a phone,
  * on paper, in other units, without motion, without script, from a copy on a disk.
  */
-import { readFile } from 'node:fs/promises'
-import { createRequire } from 'node:module'
-import { pathToFileURL } from 'node:url'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { loadLedger, type Ledger } from '../../src/ledger/load.ts'
 import { formatQuantity } from '../../src/quantity/index.ts'
 import { demo } from '../build/site.ts'
+import { axeFindings, thinned } from './axe.ts'
 import { opened, openedIn, served, type Served } from './serve.ts'
 import {
   card,
@@ -27,13 +25,8 @@ import {
 
 let host: Served
 let ledger: Ledger
-let axe: string
 beforeAll(async () => {
-  ;[host, ledger, axe] = await Promise.all([
-    served(demo, '/'),
-    loadLedger(demo),
-    readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'),
-  ])
+  ;[host, ledger] = await Promise.all([served(demo, '/'), loadLedger(demo)])
 })
 afterAll(() => host.close())
 
@@ -65,11 +58,8 @@ describe.each(['light', 'dark'] as const)('in the %s', (colorScheme) => {
       viewport: phone,
     })
     await everythingOpen(page)
-    await page.evaluate(axe)
-    const found = await page.evaluate<string[]>(`
-      axe.run(document, { resultTypes: ['violations'] }).then(({ violations }) => violations.flatMap(({ id, nodes }) =>
-        nodes.slice(0, 3).map(({ target, failureSummary }) => id + ': ' + target.join(' ') + ' ' + failureSummary)))`)
-    expect(found).toEqual([])
+    await thinned(page)
+    expect(await axeFindings(page)).toEqual([])
     expect(faults).toEqual([])
     await context.close()
   }, 120_000)
@@ -274,19 +264,4 @@ describe('in other units', () => {
     }
     await first.context.close()
   })
-})
-
-it('a copy on a disk is whole, as far as the browser lets it be', async () => {
-  const { page, context } = await opened(host, '404.html', { viewport: phone })
-  await page.unroute('**/*')
-  await page.goto(pathToFileURL(`${host.site.folder}/notes/cooling-loop/index.html`).href)
-  expect(await page.locator('article.prose data.number').count()).toBeGreaterThan(200)
-  expect(await seen(number(page, 'cooling-loop/bore'))).toBe('5/8 in (15.9 mm)')
-  expect(await page.locator('.hazard').first().isVisible()).toBe(true)
-  // Browsers run no modules from a disk: then nothing is there that would not answer.
-  const answers = await page.locator('.try-bar').count()
-  expect(await page.locator('button:visible, select:visible').count()).toBe(
-    answers === 0 ? 0 : expect.any(Number),
-  )
-  await context.close()
 })

@@ -1,15 +1,12 @@
 /** Every kind of page of the demo, for readers of every kind: light and dark, narrow, with aids. */
-import { readFile } from 'node:fs/promises'
-import { createRequire } from 'node:module'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { afterAll, beforeAll, expect, it } from 'vitest'
 import { demo } from '../build/site.ts'
+import { axeFindings, layoutOf, thinned } from './axe.ts'
 import { opened, served, type Served } from './serve.ts'
 
 let host: Served
-let axe: string
 beforeAll(async () => {
   host = await served(demo, '/')
-  axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 })
 afterAll(() => host.close())
 
@@ -43,43 +40,39 @@ const kinds = (): string[] => {
   ]
 }
 
-describe.each(['light', 'dark'] as const)('in the %s', (colorScheme) => {
-  it('no page has what keeps a reader out (axe-core), on a phone', async () => {
-    const wrong: string[] = []
-    for (const path of kinds()) {
-      const { page, context, faults } = await opened(host, path, {
-        colorScheme,
-        viewport: { width: 390, height: 844 },
-      })
-      await page.evaluate(axe)
-      const found = await page.evaluate<{ id: string; targets: string[] }[]>(`
-        axe.run(document, { resultTypes: ['violations'] }).then(({ violations }) =>
-          violations.map(({ id, nodes }) => ({ id, targets: nodes.slice(0, 3).map(({ target, failureSummary }) => target.join(' ') + ' ' + failureSummary) })))`)
-      wrong.push(
-        ...found.map(({ id, targets }) => `${path}: ${id}: ${targets.join(' | ')}`),
-        ...faults.map((fault) => `${path}: ${fault}`),
-      )
-      await context.close()
-    }
-    expect(wrong).toEqual([])
-    // A dozen pages, some with thousands of figures.
-  }, 300_000)
+const phone = { viewport: { width: 390, height: 844 } }
+const schemes = ['light', 'dark'] as const
 
-  it('an open form has none either', async () => {
-    const { page, context } = await opened(host, kinds().at(-1) ?? '', {
-      colorScheme,
-      viewport: { width: 390, height: 844 },
-    })
-    await page.locator('.try-bar button').first().click()
-    await page.locator('.try-form').waitFor()
-    await page.locator('.try-form input').first().fill('nonsense')
-    await page.locator('.try-form button[type=submit]').click()
-    await page.evaluate(axe)
-    const found = await page.evaluate<string[]>(`
-      axe.run(document.querySelector('.try-form')).then(({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes.map(({ html }) => html).join(' ')))`)
-    expect(found).toEqual([])
-    await context.close()
-  })
+it('no page has what keeps a reader out (axe-core), on a phone, in the light and in the dark', async () => {
+  const wrong: string[] = []
+  const { page, context, faults, to } = await opened(host, '', phone)
+  for (const path of kinds()) {
+    await page.emulateMedia({ colorScheme: 'light' })
+    await to(path)
+    await thinned(page)
+    const light = await layoutOf(page)
+    wrong.push(...(await axeFindings(page)).map((one) => `${path}, light: ${one}`))
+    await page.emulateMedia({ colorScheme: 'dark' })
+    if ((await layoutOf(page)) !== light) wrong.push(`${path}: stands otherwise in the dark`)
+    const dark = await axeFindings(page, { coloursOnly: true })
+    wrong.push(
+      ...dark.map((one) => `${path}, dark: ${one}`),
+      ...faults.splice(0).map((one) => `${path}: ${one}`),
+    )
+  }
+  expect(wrong).toEqual([])
+  await context.close()
+  // A dozen pages, some with thousands of figures.
+}, 300_000)
+
+it.each(schemes)('an open form has nothing that does, in the %s', async (colorScheme) => {
+  const { page, context } = await opened(host, kinds().at(-1) ?? '', { ...phone, colorScheme })
+  await page.locator('.try-bar button').first().click()
+  await page.locator('.try-form').waitFor()
+  await page.locator('.try-form input').first().fill('nonsense')
+  await page.locator('.try-form button[type=submit]').click()
+  expect(await axeFindings(page, { within: '.try-form' })).toEqual([])
+  await context.close()
 })
 
 it('no page scrolls sideways at 360 pixels', async () => {
@@ -103,7 +96,7 @@ it('no page scrolls sideways at 360 pixels', async () => {
   }
   expect(wrong).toEqual([])
   await context.close()
-})
+}, 300_000)
 
 it('no word of a card’s table breaks on the smallest phone', async () => {
   const { page, context } = await opened(host, '', { viewport: { width: 320, height: 640 } })

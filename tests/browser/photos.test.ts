@@ -1,8 +1,8 @@
 /** Photos as a reader’s browser shows them: small, late, upright, their marks in place, on paper too. */
-import { readFile, rm } from 'node:fs/promises'
-import { createRequire } from 'node:module'
+import { rm } from 'node:fs/promises'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { photoSite } from '../photos/site.ts'
+import { axeFindings } from './axe.ts'
 import { opened, served, type Served } from './serve.ts'
 
 let content: string
@@ -90,18 +90,10 @@ describe.each([
 it.each(['light', 'dark'] as const)(
   'nothing keeps a reader out in the %s (axe-core)',
   async (colorScheme) => {
-    const axe = await readFile(
-      createRequire(import.meta.url).resolve('axe-core/axe.min.js'),
-      'utf8',
-    )
     for (const options of [phone, desk]) {
       const { page, context, faults } = await opened(host, path, { ...options, colorScheme })
       await page.evaluate(toTheEnd)
-      await page.evaluate(axe)
-      const found = await page.evaluate<string[]>(
-        `axe.run(document, { resultTypes: ['violations'] }).then(({ violations }) => violations.map(({ id, nodes }) => id + ' ' + nodes[0].html))`,
-      )
-      expect([...found, ...faults]).toEqual([])
+      expect([...(await axeFindings(page)), ...faults]).toEqual([])
       await context.close()
     }
   },

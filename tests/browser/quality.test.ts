@@ -2,19 +2,16 @@
  * A page of every kind, looked at as readers have it: light and dark, on paper, narrow and wide, with the
  * keyboard, without style, while it loads.
  */
-import { readFile } from 'node:fs/promises'
-import { createRequire } from 'node:module'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { elementsOf } from '../build/links.ts'
 import { workshop } from '../build/site.ts'
-import { opened, served, type Served } from './serve.ts'
+import { axeFindings, layoutOf } from './axe.ts'
+import { opened, quietOf, served, type Served } from './serve.ts'
 
 let host: Served
-let axe: string
 beforeAll(async () => {
   host = await served(workshop, '/van/')
-  axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 })
 afterAll(() => host.close())
 
@@ -40,13 +37,6 @@ const pages = Object.entries(kinds)
 const phone = { viewport: { width: 360, height: 740 } }
 const desk = { viewport: { width: 1280, height: 900 } }
 
-/** Runs in the page; a redirect is gone before it could. */
-const axeFindings = (page: Page): Promise<string[]> =>
-  page.evaluate<string[]>(`
-    axe.run(document, { resultTypes: ['violations'] }).then(({ violations }) =>
-      violations.flatMap(({ id, nodes }) =>
-        nodes.slice(0, 3).map(({ target, failureSummary }) => id + ': ' + target.join(' ') + ' ' + failureSummary)))`)
-
 it('the site has no kind of page that is not looked at here', () => {
   const kindOf = (path: string): string =>
     path
@@ -63,11 +53,27 @@ it('the site has no kind of page that is not looked at here', () => {
 })
 
 const looks = [
-  { colorScheme: 'light', media: 'screen' },
-  { colorScheme: 'dark', media: 'screen' },
-  { colorScheme: 'light', media: 'print' },
-  { colorScheme: 'dark', media: 'print' },
+  { media: 'screen', colorScheme: 'light' },
+  { media: 'screen', colorScheme: 'dark' },
+  { media: 'print', colorScheme: 'light' },
+  { media: 'print', colorScheme: 'dark' },
 ] as const
+
+/** What axe-core finds in each look: in the dark by colours, where everything stands as in the light. */
+async function findingsIn(page: Page): Promise<string[]> {
+  const wrong: string[] = []
+  let light = ''
+  for (const look of looks) {
+    await page.emulateMedia(look)
+    const [isDark, layout] = [look.colorScheme === 'dark', await layoutOf(page)]
+    const said = `${look.colorScheme} ${look.media}`
+    if (isDark && layout !== light) wrong.push(`${said}: stands otherwise than in the light`)
+    light = layout
+    const found = await axeFindings(page, { coloursOnly: isDark })
+    wrong.push(...found.map((one) => `${said}: ${one}`))
+  }
+  return wrong
+}
 
 describe.each([
   ['360 pixels', phone],
@@ -75,28 +81,64 @@ describe.each([
 ])('at %s', (_, options) => {
   it('axe-core finds nothing, in the light, in the dark and on paper; nothing scrolls sideways', async () => {
     const wrong: string[] = []
+    const { page, context, faults, to } = await opened(host, '', options)
     for (const [kind, path] of pages) {
-      const { page, context, faults } = await opened(host, path, options)
-      await page.evaluate(axe)
+      await page.emulateMedia({ media: 'screen', colorScheme: 'light' })
+      await to(path)
       const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
       if (wide > 0) wrong.push(`${kind}: ${wide} pixels too wide`)
-      for (const look of looks) {
-        await page.emulateMedia(look)
-        const found = await axeFindings(page)
-        wrong.push(...found.map((one) => `${kind}, ${look.colorScheme} ${look.media}: ${one}`))
-      }
-      wrong.push(...faults.map((one) => `${kind}: ${one}`))
-      await context.close()
+      wrong.push(...(await findingsIn(page)).map((one) => `${kind}, ${one}`))
+      wrong.push(...faults.splice(0).map((one) => `${kind}: ${one}`))
     }
+    await context.close()
     expect(wrong).toEqual([])
   }, 300_000)
 })
 
+describe.each([
+  ['360 pixels', phone],
+  ['1280 pixels', desk],
+])('at %s', (_, options) => {
+  const wide = (page: Page): Promise<number> =>
+    page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
+
+  it.each([
+    ['something', 'pump', /\d found for “pump”/],
+    ['nothing', '電動', /Nothing found for “電動”/],
+  ])('a search that finds %s is without findings too', async (_, words, said) => {
+    const { page, context, faults } = await opened(host, '', options)
+    await page.locator('work-search input').fill(words)
+    await page.locator('work-search button').click()
+    await page.locator('.search-found').getByText(said).waitFor()
+    expect(await wide(page)).toBeLessThanOrEqual(0)
+    expect([...(await findingsIn(page)), ...faults]).toEqual([])
+    await context.close()
+  })
+
+  it('so is the page of an older name, for whom it does not lead on', async () => {
+    const { page, context, faults } = await opened(host, '404.html', options)
+    await page.route('**/notes/the-pump/', async (route) => {
+      const answer = await route.fetch()
+      const body = (await answer.text()).replace(
+        /<noscript>.*?<\/noscript>|<script>.*?<\/script>/g,
+        '',
+      )
+      await route.fulfill({ response: answer, body })
+    })
+    await page.goto(`${host.address}notes/the-pump/`)
+    expect(await page.locator('h1').textContent()).toContain('another name')
+    expect(await wide(page)).toBeLessThanOrEqual(0)
+    expect([...(await findingsIn(page)), ...faults]).toEqual([])
+    await context.close()
+  })
+})
+
 it('paper is black on white, but for the pictures', async () => {
   const wrong: string[] = []
+  const { page, context, to } = await opened(host, '', { colorScheme: 'dark' })
+  await page.emulateMedia({ media: 'print' })
   for (const [kind, path] of pages) {
-    const { page, context } = await opened(host, path, { colorScheme: 'dark' })
-    await page.emulateMedia({ media: 'print' })
+    await to(path)
     const coloured = await page.evaluate(() => {
       const grey = (colour: string): boolean => {
         const [red, green, blue, alpha = '1'] = colour.match(/[\d.]+/g) ?? []
@@ -112,8 +154,8 @@ it('paper is black on white, but for the pictures', async () => {
       })
     })
     wrong.push(...coloured.map((one) => `${kind}: ${one}`))
-    await context.close()
   }
+  await context.close()
   expect(wrong).toEqual([])
 })
 
@@ -131,8 +173,9 @@ it('headings begin at one, and none is left out on the way down', () => {
 
 it('the keyboard goes through a page as it is read, each place seen', async () => {
   const wrong: string[] = []
+  const { page, context, to } = await opened(host, '')
   for (const [kind, path] of pages) {
-    const { page, context } = await opened(host, path)
+    await to(path)
     const reached = await tabbed(page)
     if (reached[0]?.text !== 'Skip to the page')
       wrong.push(`${kind}: begins at ${reached[0]?.text ?? ''}`)
@@ -143,8 +186,8 @@ it('the keyboard goes through a page as it is read, each place seen', async () =
         wrong.push(`${kind}: ${one.text} after ${before.text}`)
       if (!one.marked) wrong.push(`${kind}: ${one.text} does not show that it is chosen`)
     }
-    await context.close()
   }
+  await context.close()
   expect(wrong).toEqual([])
 }, 120_000)
 
@@ -179,10 +222,10 @@ async function tabbed(page: Page): Promise<readonly Reached[]> {
 
 it('without style a page is still in order: the way past, the site’s pages, the title, the text', async () => {
   const wrong: string[] = []
+  const context = await host.browser.newContext({ ...desk, javaScriptEnabled: false })
+  const page = await context.newPage()
+  await page.route('**/*.css', (route) => route.abort())
   for (const [kind, path] of pages) {
-    const context = await host.browser.newContext({ ...desk, javaScriptEnabled: false })
-    const page = await context.newPage()
-    await page.route('**/*.css', (route) => route.abort())
     await page.goto(host.address + path)
     const seen = await page.evaluate(() => {
       const top = (selector: string): number =>
@@ -198,8 +241,8 @@ it('without style a page is still in order: the way past, the site’s pages, th
     const rising = seen.tops.every((top, index) => index === 0 || top > (seen.tops[index - 1] ?? 0))
     if (!rising) wrong.push(`${kind}: ${seen.tops.join()}`)
     if (seen.large > 0) wrong.push(`${kind}: ${seen.large} marks as large as the page`)
-    await context.close()
   }
+  await context.close()
   expect(wrong).toEqual([])
 })
 
@@ -221,7 +264,9 @@ it.each([
             if ('value' in entry && typeof entry.value === 'number') shifts.push(entry.value)
         }).observe({ type: 'layout-shift', buffered: true })
       })
-      await page.goto(host.address + path, { waitUntil: 'networkidle' })
+      const quiet = quietOf(page)
+      await page.goto(host.address + path)
+      await quiet()
       for (let step = 0; step < 8; step += 1) {
         await page.mouse.wheel(0, 500)
         await page.waitForTimeout(40)

@@ -12,10 +12,27 @@ import {
   type BrowserContext,
   type BrowserContextOptions,
   type Page,
+  type Request,
 } from 'playwright-core'
 import { inject } from 'vitest'
 import { builtSite, type Built } from '../build/site.ts'
 import { contentTypes } from './content-types.ts'
+
+/** No host but this machine can be reached. */
+export const launched = (): Promise<Browser> =>
+  chromium.launch({
+    executablePath: inject('browser'),
+    args: [
+      '--no-sandbox',
+      '--disable-gpu',
+      '--disable-quic',
+      '--no-first-run',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+      '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1',
+    ],
+  })
 
 export interface Served {
   readonly site: Built
@@ -39,18 +56,7 @@ export async function served(content: string, base: string): Promise<Served> {
   })
   await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening))
   const { port } = server.address() as AddressInfo
-  const browser = await chromium.launch({
-    executablePath: inject('browser'),
-    args: [
-      '--no-sandbox',
-      '--disable-gpu',
-      '--disable-quic',
-      '--no-first-run',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--disable-sync',
-    ],
-  })
+  const browser = await launched()
   return {
     site,
     address: `http://127.0.0.1:${port}${base}`,
@@ -70,6 +76,8 @@ export interface Opened {
   readonly faults: string[]
   /** Name of each script fetched so far -> its size as sent, compressed. */
   readonly scripts: ReadonlyMap<string, number>
+  /** On to another page of the site, until that is whole. */
+  readonly to: (path: string) => Promise<void>
 }
 
 export async function opened(
@@ -78,7 +86,8 @@ export async function opened(
   options: BrowserContextOptions = {},
 ): Promise<Opened> {
   const viewport = { width: 1280, height: 900 }
-  return openedIn(host, await host.browser.newContext({ viewport, ...options }), path)
+  const context = await host.browser.newContext({ viewport, ...options })
+  return openedIn(host, context, path, options.javaScriptEnabled)
 }
 
 /** The same in another tab of a reader who was here before. */
@@ -86,16 +95,16 @@ export async function openedIn(
   { address }: Served,
   context: BrowserContext,
   path: string,
+  hasScript = true,
 ): Promise<Opened> {
   context.setDefaultTimeout(10_000)
   const page = await context.newPage()
   const faults: string[] = []
   const scripts = new Map<string, number>()
-  await page.route('**/*', (route) => {
-    const url = route.request().url()
-    if (url.startsWith(new URL(address).origin)) return route.continue()
-    faults.push(`asked for ${url}`)
-    return route.abort()
+  const weighed: Promise<unknown>[] = []
+  page.on('request', (request) => {
+    const url = request.url()
+    if (!url.startsWith(new URL(address).origin)) faults.push(`asked for ${url}`)
   })
   page.on('pageerror', (error) => faults.push(String(error)))
   page.on('console', (message) => {
@@ -104,17 +113,54 @@ export async function openedIn(
   page.on('response', (response) => {
     const { pathname } = new URL(response.url())
     if (!pathname.endsWith('.js')) return
-    void response
-      .body()
-      .then((body) =>
-        scripts.set(
-          pathname.slice(pathname.lastIndexOf('/') + 1),
-          gzipSync(body, { level: 9 }).length,
-        ),
-      )
-      // The page was left before it came.
-      .catch(() => undefined)
+    const name = pathname.slice(pathname.lastIndexOf('/') + 1)
+    const weigh = (body: Buffer) => scripts.set(name, gzipSync(body, { level: 9 }).length)
+    // The page may be left before it comes.
+    weighed.push(response.body().then(weigh, () => undefined))
   })
-  await page.goto(address + path, { waitUntil: 'networkidle' })
-  return { page, context, faults, scripts }
+  const quiet = quietOf(page, hasScript)
+  const to = async (next: string): Promise<void> => {
+    await page.goto(address + next)
+    await quiet()
+    await Promise.all(weighed)
+  }
+  await to(path)
+  return { page, context, faults, scripts, to }
+}
+
+/** How long nothing may be asked for, once a page has loaded, until it counts as whole. */
+const stillness = 100
+
+/**
+ * Says when a page is whole: it is loaded and drawn, everything it asked for has come, and whatever it
+ * put off is done. In: a page that is not yet sent anywhere, and whether script runs in it: without, no
+ * page can say that it is idle, and none has anything to do.
+ */
+export function quietOf(page: Page, hasScript = true): () => Promise<void> {
+  const underway = new Set<Request>()
+  let last = 0
+  const ended = (request: Request): void => {
+    underway.delete(request)
+    last = performance.now()
+  }
+  page.on('request', (request) => underway.add(request))
+  page.on('requestfinished', ended)
+  page.on('requestfailed', ended)
+  return async () => {
+    await page.waitForLoadState('load')
+    do {
+      if (hasScript) await page.evaluate(drawn)
+      await new Promise((done) => setTimeout(done, 20))
+    } while (underway.size > 0 || performance.now() - last < stillness)
+  }
+}
+
+/** Runs in the page: its fonts are there, nothing on it moves, and it has been drawn. */
+export async function drawn(): Promise<void> {
+  await document.fonts.ready
+  const moving = document.getAnimations().filter(({ effect }) => {
+    return effect?.getTiming().iterations !== Infinity
+  })
+  await Promise.allSettled(moving.map(({ finished }) => finished))
+  await new Promise((idle) => requestIdleCallback(idle, { timeout: 200 }))
 }

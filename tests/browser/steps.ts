@@ -68,11 +68,21 @@ export const printed = (page: Page): Promise<Record<string, string>> =>
     ),
   )
 
-/** Waits until what was put off is written. */
+/** Waits until what was put off is written, and whatever had to be fetched for it is there. */
 export const settled = (page: Page): Promise<void> =>
   page.evaluate(
     () =>
       new Promise((done) => {
-        setTimeout(() => requestIdleCallback(() => done(), { timeout: 500 }), 500)
+        const fetched = (): number => performance.getEntriesByType('resource').length
+        const look = (before: number): void => {
+          setTimeout(
+            () =>
+              requestIdleCallback(() => (fetched() === before ? done() : look(fetched())), {
+                timeout: 500,
+              }),
+            500,
+          )
+        }
+        look(fetched())
       }),
   )

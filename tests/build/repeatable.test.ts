@@ -41,4 +41,4 @@ it('two folders, two time zones, two languages and two shells: one site', async 
       .filter(([name, bytes]) => !bytes.equals(other?.get(name) ?? Buffer.of()))
       .map(([name]) => name),
   ).toEqual([])
-})
+}, 240_000)

@@ -1,11 +1,11 @@
 /** The old site stays until the new one is whole; what is no site of the kit is never replaced. */
-import { mkdir, readFile, rm, stat, writeFile } from 'node:fs/promises'
+import { cp, mkdir, readFile, rm, stat, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { UsageError } from '../../src/cli/options.ts'
 import { buildSite } from '../../src/site/build.ts'
 import { command } from './command.ts'
-import { copyOf, filesIn, root, small, temporaryFolder } from './site.ts'
+import { builtSite, copyOf, filesIn, root, small, temporaryFolder } from './site.ts'
 
 describe('the folder of the site', () => {
   let content: string
@@ -17,6 +17,14 @@ describe('the folder of the site', () => {
   afterAll(async () => {
     for (const one of [content, folder]) await rm(one, { recursive: true, force: true })
   })
+  /** A finished site in a folder of its own. */
+  const siteIn = async (name: string): Promise<string> => {
+    const site = await builtSite(content)
+    const out = join(folder, name)
+    await cp(site.folder, out, { recursive: true })
+    await site.remove()
+    return out
+  }
   const build = async (out: string, from = content) => {
     const said: string[] = []
     const done = await buildSite({ root, content: from, out, say: (line) => said.push(line) })
@@ -24,8 +32,7 @@ describe('the folder of the site', () => {
   }
 
   it('stays as it was, byte for byte, when a note fails', async () => {
-    const out = join(folder, 'dist')
-    expect((await build(out)).done).toBe(true)
+    const out = await siteIn('failing')
     const old = await filesIn(out)
     const { mtimeMs, ino } = await stat(out)
     const failing = await copyOf(content)
@@ -46,8 +53,7 @@ describe('the folder of the site', () => {
   })
 
   it('takes the new site whole: what the old one had and the new one has not is gone', async () => {
-    const out = join(folder, 'dist')
-    await build(out)
+    const out = await siteIn('whole')
     await writeFile(join(out, 'notes', 'left-over.html'), 'old')
     expect((await build(out)).done).toBe(true)
     expect([...(await filesIn(out)).keys()]).not.toContain('notes/left-over.html')
@@ -118,8 +124,7 @@ describe('a command', () => {
   })
 
   it('verify tells a site that was altered, and one that is none', async () => {
-    const out = join(await temporaryFolder(), 'dist')
-    await buildSite({ root, content: small, out, say: () => undefined })
+    const { folder: out, remove } = await builtSite(small)
     expect(await command('verify', ['--out', out])).toMatchObject({ code: 0, err: '' })
     const page = join(out, 'notes/loop/index.html')
     await writeFile(page, (await readFile(page, 'utf8')).replace('>2.4\u00a0', '>2.5\u00a0'))
@@ -130,6 +135,6 @@ describe('a command', () => {
     )
     await rm(join(out, 'numbers.json'))
     expect(await command('verify', ['--out', out])).toMatchObject({ code: 1, err: '' })
-    await rm(join(out, '..'), { recursive: true })
+    await remove()
   })
 })

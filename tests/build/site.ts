@@ -1,11 +1,16 @@
 /**
- * Builds a site for the tests, as the command does. In: a content folder. Out: the folder of the
- * site, its files and its pages; `remove` takes it away again.
+ * A finished site for the tests. In: a content folder. Out: the folder of the site, its files and its
+ * pages; `remove` takes it away again.
+ *
+ * The same notes are built once in a run, by whichever file asks first; each asks for a copy of its own,
+ * so that it may alter what it likes. What is built is named by all bytes that it is made of.
  */
-import { cp, mkdtemp, readdir, readFile, rm } from 'node:fs/promises'
+import { createHash } from 'node:crypto'
+import { cp, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join, resolve, sep } from 'node:path'
-import { buildSite } from '../../src/site/build.ts'
+import { inject } from 'vitest'
+import { takeLock } from '../../src/site/lock.ts'
 
 export const root = resolve(import.meta.dirname, '../..')
 /** A small site of the tests' own, below a sub-path. */
@@ -46,10 +51,9 @@ export async function filesIn(folder: string): Promise<Map<string, Buffer>> {
 }
 
 export async function builtSite(content: string): Promise<Built> {
+  const once = await builtOnce(content)
   const folder = join(await temporaryFolder(), 'dist')
-  const said: string[] = []
-  const done = await buildSite({ root, content, out: folder, say: (line) => said.push(line) })
-  if (!done) throw new Error(said.join('\n'))
+  await cp(join(once, 'dist'), folder, { recursive: true })
   const files = await filesIn(folder)
   const pages = new Map(
     [...files]
@@ -58,13 +62,54 @@ export async function builtSite(content: string): Promise<Built> {
   )
   return {
     folder,
-    said,
+    said: (await readFile(join(once, 'said'), 'utf8')).split('\n'),
     files,
     pages,
     numbersJson: files.get('numbers.json')?.toString('utf8') ?? '',
     remove: () => rm(resolve(folder, '..'), { recursive: true, force: true }),
   }
 }
+
+/** The folder of this run's build of these notes. */
+async function builtOnce(content: string): Promise<string> {
+  const folder = join(inject('builds'), await nameOf(content))
+  const free = await takeLock(`${folder}.lock`, () => undefined)
+  try {
+    if (await isThere(join(folder, 'said'))) return folder
+    const said: string[] = []
+    // Only now: it brings the whole of the site builder with it.
+    const { buildSite } = await import('../../src/site/build.ts')
+    const out = join(folder, 'dist')
+    await mkdir(folder, { recursive: true })
+    const done = await buildSite({ root, content, out, say: (line) => said.push(line) })
+    if (!done) throw new Error(said.join('\n'))
+    await writeFile(join(folder, 'said'), said.join('\n'))
+    return folder
+  } finally {
+    await free()
+  }
+}
+
+/** What a site is made of besides its notes. */
+const kit = ['src', 'calculators', 'components', 'public', 'package.json', 'package-lock.json']
+
+async function nameOf(content: string): Promise<string> {
+  const { SITE_URL = '', BASE_PATH = '' } = process.env
+  const hash = createHash('sha256').update(`${SITE_URL}\n${BASE_PATH}\n`)
+  for (const part of [content, ...kit.map((name) => join(root, name))]) {
+    const files = part.endsWith('.json')
+      ? new Map([[part, await readFile(part)]])
+      : await filesIn(part)
+    for (const [name, bytes] of files) hash.update(`${name}\n${bytes.length}\n`).update(bytes)
+  }
+  return hash.digest('hex').slice(0, 20)
+}
+
+const isThere = (file: string): Promise<boolean> =>
+  readFile(file).then(
+    () => true,
+    () => false,
+  )
 
 /** A copy of a content folder that a test may change. */
 export async function copyOf(content: string): Promise<string> {

@@ -134,6 +134,13 @@ function drawn(
 const around = (text: string, at: number): string =>
   text.slice(Math.max(0, at - 60), at + 20).replace(/\s+/g, ' ')
 
+/** What a page is held against besides `numbers.json`: what its note shows, and what that hands out. */
+function pageWith(file: string, altered: string): ReadonlyMap<string, string> {
+  const [, note = ''] = /^notes\/([^/]+)\//.exec(file) ?? []
+  const needed = new Set([file, 'index.html', `notes/${note}/index.html`])
+  return new Map([...[...site.pages].filter(([name]) => needed.has(name)), [file, altered]])
+}
+
 /** The alterations that `verify` does not find, each with its place. */
 async function missed(
   alterations: readonly Alteration[],
@@ -146,7 +153,9 @@ async function missed(
     const found =
       file === 'numbers.json'
         ? await verifyTexts(altered, site.pages)
-        : await verifyTexts(site.numbersJson, new Map([...site.pages, [file, altered]]))
+        : (await verifyTexts(site.numbersJson, pageWith(file, altered))).filter(
+            (one) => one.file === file,
+          )
     if (found.length === 0) lost.push(`${file}: …${around(text, at)}… with ${digit}`)
   }
   return lost
@@ -158,6 +167,11 @@ const textOf = (file: string): string =>
 describe('verify', () => {
   it('finds nothing in a site as it was built', async () => {
     expect(await verifySite(site.folder)).toEqual([])
+    // Nor in a page of it looked at with few others.
+    for (const [file, html] of site.pages) {
+      const found = await verifyTexts(site.numbersJson, pageWith(file, html))
+      expect(found.filter((one) => one.file === file)).toEqual([])
+    }
   })
 
   it.each(kinds.map((kind, seed) => [kind, seed + 1] as const))(

@@ -5,10 +5,11 @@
  */
 import { cp, rm } from 'node:fs/promises'
 import { join } from 'node:path'
-import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest'
+import type { Browser, BrowserContext, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { addressesOf, attributeOf, brokenAddresses, elementsOf } from '../build/links.ts'
-import { builtSite, filesIn, root, temporaryFolder, type Built } from '../build/site.ts'
+import { builtSite, filesIn, root, small, temporaryFolder, type Built } from '../build/site.ts'
+import { launched, quietOf } from '../browser/serve.ts'
 import { plainServer, type PlainServer } from './plain-server.ts'
 
 const content = join(root, 'tests/build/fixtures/published')
@@ -20,10 +21,7 @@ beforeAll(async () => {
   site = await builtSite(content)
   copied = join(await temporaryFolder(), 'copied')
   await cp(site.folder, copied, { recursive: true })
-  browser = await chromium.launch({
-    executablePath: inject('browser'),
-    args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-sync'],
-  })
+  browser = await launched()
 })
 afterAll(async () => {
   await browser.close()
@@ -33,6 +31,8 @@ afterAll(async () => {
 
 interface Visit {
   readonly page: Page
+  /** Until the page is whole. */
+  readonly quiet: () => Promise<void>
   readonly context: BrowserContext
   readonly faults: string[]
   readonly asked: string[]
@@ -59,7 +59,7 @@ async function visit(origin: string): Promise<Visit> {
     document.addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI }) =>
       window.toldPolicy('policy: ' + violatedDirective + ' ' + blockedURI),
     )`)
-  return { page, context, faults, asked }
+  return { page, quiet: quietOf(page), context, faults, asked }
 }
 
 const places = [
@@ -91,9 +91,10 @@ describe.each(places)('from %s', (_, below, headers, folder) => {
   afterAll(() => server.stop())
 
   it('every kind of page stands, with its style and script, and nothing is amiss', async () => {
-    const { page, context, faults } = await visit(new URL(server.address).origin)
+    const { page, quiet, context, faults } = await visit(new URL(server.address).origin)
     for (const path of kinds()) {
-      await page.goto(server.address + path, { waitUntil: 'networkidle' })
+      await page.goto(server.address + path)
+      await quiet()
       const state = await page.evaluate(() => ({
         styled: getComputedStyle(document.body).margin,
         units: document.querySelectorAll('work-units select').length,
@@ -106,8 +107,9 @@ describe.each(places)('from %s', (_, below, headers, folder) => {
   })
 
   it('links lead on, a card opens its form, a number its story, and the search finds', async () => {
-    const { page, context, faults, asked } = await visit(new URL(server.address).origin)
-    await page.goto(server.address, { waitUntil: 'networkidle' })
+    const { page, quiet, context, faults, asked } = await visit(new URL(server.address).origin)
+    await page.goto(server.address)
+    await quiet()
     expect(asked.filter((url) => /search\/|search-names/.test(url))).toEqual([])
     await page.locator('.note-list a').first().click()
     await page.waitForURL('**/notes/bilge-pump/')
@@ -134,10 +136,35 @@ describe.each(places)('from %s', (_, below, headers, folder) => {
   })
 })
 
+it.each([true, false])(
+  'an older name of a note leads on, with what stood behind it where script runs (%s)',
+  async (javaScriptEnabled) => {
+    const renamed = await builtSite(small)
+    const server = await plainServer(renamed.folder, '/a/b/', { headers: true })
+    const context = await browser.newContext({ javaScriptEnabled })
+    const page = await context.newPage()
+    const faults: string[] = []
+    page.on('console', (message) => {
+      if (message.type() === 'error') faults.push(message.text())
+    })
+    await page.goto(`${server.address}notes/old-loop/?x=1#Stories`)
+    await page.waitForURL(/notes\/loop\//)
+    const { pathname, search, hash } = new URL(page.url())
+    expect(pathname).toBe('/a/b/notes/loop/')
+    // What a browser keeps without script is its own affair.
+    if (javaScriptEnabled) expect([search, hash]).toEqual(['?x=1', '#Stories'])
+    expect(faults).toEqual([])
+    await context.close()
+    await server.stop()
+    await renamed.remove()
+  },
+)
+
 it('what is not found is said below the path that was set, at any depth', async () => {
   const server = await plainServer(site.folder, '/a/b/')
-  const { page, context, faults } = await visit(new URL(server.address).origin)
-  const answer = await page.goto(`${server.address}nowhere/at/all/`, { waitUntil: 'networkidle' })
+  const { page, quiet, context, faults } = await visit(new URL(server.address).origin)
+  const answer = await page.goto(`${server.address}nowhere/at/all/`)
+  await quiet()
   expect(answer?.status()).toBe(404)
   expect(await page.locator('h1').textContent()).toBe('There is no such page')
   expect(await page.evaluate(() => getComputedStyle(document.body).margin)).toBe('0px')

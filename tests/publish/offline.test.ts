@@ -5,9 +5,10 @@
  */
 import { readFile, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, inject, it } from 'vitest'
+import type { Browser, BrowserContext, Page } from 'playwright-core'
+import { afterAll, beforeAll, expect, it } from 'vitest'
 import { builtSite, copyOf, root, type Built } from '../build/site.ts'
+import { launched } from '../browser/serve.ts'
 import { plainServer } from './plain-server.ts'
 
 const content = join(root, 'tests/build/fixtures/published')
@@ -30,10 +31,7 @@ beforeAll(async () => {
   site = await builtSite(content)
   later = await changed('notes/bilge-pump.mdx', 'starting="9 A"', 'starting="8.5 A"')
   off = await changed('site.yaml', 'offline: true', 'offline: false')
-  browser = await chromium.launch({
-    executablePath: inject('browser'),
-    args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-sync'],
-  })
+  browser = await launched()
 })
 afterAll(async () => {
   await browser.close()

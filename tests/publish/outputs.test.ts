@@ -274,6 +274,8 @@ describe('verify', () => {
   it.each([
     ['feed.xml', '- Fuse: 7.5', '- Fuse: 9.5'],
     ['search/names.json', '0.65', '0.45'],
+    ['parts/parts.csv', 'Rubber impeller', 'Brass impeller'],
+    ['numbers.csv', 'measured', 'guessed'],
   ])('notices a figure of %s that is another', async (file, from, to) => {
     const path = join(site.folder, file)
     const before = await readFile(path, 'utf8')
@@ -284,9 +286,11 @@ describe('verify', () => {
     await writeFile(path, before)
     expect(found.map((one) => one.file)).toEqual([file])
     await rm(path)
-    expect(await verifySite(site.folder)).toEqual([
-      { file, line: 1, text: 'this file of the site is not there' },
-    ])
+    expect(await verifySite(site.folder)).toContainEqual({
+      file,
+      line: 1,
+      text: 'this file of the site is not there',
+    })
     await writeFile(path, before)
   })
 })

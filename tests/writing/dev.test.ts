@@ -6,6 +6,7 @@
 import { readFile, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { command } from '../build/command.ts'
 import { copyOf, small } from '../build/site.ts'
 import { devServer, type DevServer } from './dev-server.ts'
 
@@ -77,6 +78,69 @@ describe('a message', () => {
   })
 })
 
+describe('what stands in braces and fails when the page is made', () => {
+  const failing = `
+export const first = [].map((one) => one.x)[0].size
+
+Half of it: {(1).foo.bar}, and {1 + 1} is two. <b title={(2).at.once}>Bold.</b>
+`
+
+  test('is told at its place and in the terminal, the page stands, and it goes when mended', async () => {
+    await writeFile(file(pump), sound + failing)
+    const { status, html } = await server.until(page, (text) => told(text).length > 1)
+    expect(status).toBe(200)
+    const lines = sound.split('\n').length
+    const [first = '', bar = '', name = ''] = told(html)
+    const place = 'error notes/pump-circuit.mdx:'
+    expect(first).toContain(`${place}${lines + 1}:22 first fails when the page is made`)
+    expect(bar).toContain(
+      `${place}${lines + 3}:14 {(1).foo.bar} fails when the page is made: there is nothing here that could have bar`,
+    )
+    expect(name).toContain(`${place}${lines + 3}:58 {(2).at.once} fails`)
+    // Behind the paragraph that it is about, which shows what was typed; the rest stands.
+    expect(html).toContain('Half of it: {(1).foo.bar}, and 2 is two.')
+    expect(html.indexOf('Half of it')).toBeLessThan(html.lastIndexOf('class="message '))
+    expect(html).toContain('data-card="pump-circuit/pumpFuse"')
+    const said = (): number => server.said().split('`{(1).foo.bar}` fails').length - 1
+    expect(said()).toBe(1)
+    // Asked for again it is not told again.
+    await server.get(page)
+    expect(said()).toBe(1)
+    expect(server.said()).not.toMatch(/^\s+at .*:\d+/m)
+    await mended()
+    expect((await server.get(page)).html).toContain('data-card="pump-circuit/pumpFuse"')
+    expect(server.runs()).toBe(true)
+  })
+
+  test('lets no site be built, and is told without a stack', async () => {
+    const other = await copyOf(small)
+    await writeFile(join(other, pump), sound + failing)
+    const out = join(other, 'dist')
+    const { code, out: lines, err } = await command('build', ['--content', other, '--out', out])
+    expect([code, err]).toEqual([1, ''])
+    expect(lines).toMatch(/pump-circuit\.mdx:\d+:14 error: `\{\(1\)\.foo\.bar\}` fails when/)
+    expect(lines.trim().split('\n').at(-1)).toMatch(/^3 errors, \d+ warnings?: nothing was built/)
+    expect(lines).not.toMatch(/^\s+at .*:\d+/m)
+    await expect(readFile(join(out, 'numbers.json'))).rejects.toThrow('ENOENT')
+    await rm(other, { recursive: true })
+  })
+})
+
+test('an element that fails lets no site be built: its page is named, the stack is in a file', async () => {
+  const other = await copyOf(small)
+  const bad = '\n\nexport const Bad = () => { throw new Error("no wire") }\n\n<Bad />\n'
+  await writeFile(join(other, pump), sound + bad)
+  const out = join(other, 'dist')
+  const { code, out: lines, err } = await command('build', ['--content', other, '--out', out])
+  expect(code).toBe(1)
+  expect(err).toMatch(/^`(?:\/kit)?\/notes\/pump-circuit\/` cannot be made\n$/)
+  expect(lines.trim().split('\n').at(-1)).toMatch(
+    /`Bad` \(more of it in .*fault\.txt\): nothing was built, and the old site stands/,
+  )
+  expect(lines).not.toMatch(/^\s+at .*:\d+/m)
+  await rm(other, { recursive: true })
+})
+
 test('the list of what can be written is there and linked, with its pictures', async () => {
   const { status, html } = await server.get('/writing/')
   expect(status).toBe(200)
@@ -84,6 +148,17 @@ test('the list of what can be written is there and linked, with its pictures', a
   expect(html.includes('id="Element-Reading"')).toBe(true)
   const picture = /src="\/kit(\/photos\/[^"]+)"/.exec(html)?.[1] ?? ''
   expect((await server.get(picture)).status).toBe(200)
+})
+
+test('an older name of a note leads on, and so does one that it is given while writing', async () => {
+  const { status, html } = await server.get('/notes/old-loop/')
+  expect(status).toBe(200)
+  expect(html).toContain('url=/kit/notes/loop/')
+  expect((await server.get('/notes/older-pump/wall-sheet/?x')).status).toBe(404)
+  await writeFile(file(pump), sound.replace('status:', 'was: [older-pump]\nstatus:'))
+  const sheet = await server.until('/notes/older-pump/wall-sheet/?x', (_, code) => code === 200)
+  expect(sheet.html).toContain('url=/kit/notes/pump-circuit/wall-sheet/')
+  await mended()
 })
 
 test('a change in one note shows in the note that rests on it', async () => {
