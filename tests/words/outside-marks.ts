@@ -10,8 +10,8 @@ import { close, open } from './marked-words.ts'
 
 type Node = DefaultTreeAdapterTypes.Node
 
-/** Their text is for nobody, or is typed as it stands; a number has its unit, which is no word. */
-const silent = new Set(['script', 'style', 'code', 'math', 'data'])
+/** Their text is for nobody, is typed as it stands, or is a unit or a symbol, which are no words. */
+const silent = new Set(['script', 'style', 'code', 'math', 'data', 'i'])
 const spoken = new Set(['alt', 'aria-label', 'data-label', 'placeholder', 'title'])
 
 const mark = new RegExp(`([${open}${close}])`, 'u')

@@ -8,6 +8,9 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { z } from 'zod'
+import { hazards } from '../../calculators/hazards.ts'
+import { calculators } from '../../calculators/index.ts'
+import { tables } from '../../calculators/tables/index.ts'
 import { currencies } from '../../src/quantity/table.ts'
 import { unitNames } from '../../src/quantity/unit.ts'
 import { verifySite } from '../../src/site/verify.ts'
@@ -18,8 +21,25 @@ import { outsideInText, outsideMarks } from './outside-marks.ts'
 
 const marked = { NODE_OPTIONS: `--import ${join(root, 'tests/words/marked.ts')}` }
 
-/** Rooms whose words are not in the catalogue yet: a word that stands in their source is let by. */
-const later: readonly string[] = ['calculators']
+/** What cites documents stays as it is: sources, what thresholds rest on, the examples from them. */
+async function cited(): Promise<readonly string[]> {
+  const made = await Promise.all(Object.values(calculators).map((load) => load()))
+  const shown = await Promise.all(Object.values(tables).map((load) => load()))
+  return stringsIn([
+    made.map((one) => [one.sources, one.examples, Object.values(one.checks).map(basisOf)]),
+    shown.map((one) => one.source),
+    Object.values(hazards).map((one) => one.source),
+  ])
+}
+
+const basisOf = ({ basis }: { readonly basis: string }): string => basis
+
+const stringsIn = (value: unknown): readonly string[] =>
+  typeof value === 'string'
+    ? [value]
+    : typeof value === 'object' && value !== null
+      ? Object.values(value).flatMap(stringsIn)
+      : []
 
 /** The builder’s own words, and the examples of what can be written, which are a note as well. */
 const notes = [workshop, join(root, 'src/writing/example')]
@@ -27,7 +47,7 @@ const notes = [workshop, join(root, 'src/writing/example')]
 let folder: string
 let files: ReadonlyMap<string, Buffer>
 let own: string
-let unwrapped: ReadonlySet<string>
+let ownWords: ReadonlySet<string>
 
 beforeAll(async () => {
   const content = await copyOf(workshop)
@@ -42,10 +62,9 @@ beforeAll(async () => {
   await rm(content, { recursive: true })
   expect(code, said + err).toBe(0)
   files = await filesIn(out)
-  own = plain((await Promise.all(notes.map(textIn))).join('\n').replace(noWords, ' '))
-  unwrapped = new Set(
-    wordsOf((await Promise.all(later.map((room) => textIn(join(root, room))))).join()),
-  )
+  const texts = [...(await Promise.all(notes.map(textIn))), ...(await cited())]
+  own = plain(texts.join('\n').replace(noWords, ' '))
+  ownWords = new Set(lettersIn(texts.join('\n')))
 })
 
 afterAll(() => rm(folder, { recursive: true, force: true }))
@@ -54,8 +73,6 @@ async function textIn(place: string): Promise<string> {
   const texts = [...(await filesIn(place))].filter(([name]) => /\.(?:mdx|ts|yaml)$/.test(name))
   return texts.map(([, bytes]) => bytes.toString('utf8')).join('\n')
 }
-
-const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/\p{L}+/gu) ?? []
 
 /** Without the signs of Markdown, and with one kind of space. */
 const plain = (text: string): string =>
@@ -74,15 +91,22 @@ const noWords = new RegExp(
   'gu',
 )
 
-const isOwn = (text: string): boolean => own.includes(plain(text))
-const isLater = (text: string): boolean =>
-  wordsOf(text).every((word) => unwrapped.has(word) || own.includes(` ${word} `))
+const lettersIn = (text: string): readonly string[] => text.toLowerCase().match(/\p{L}+/gu) ?? []
+
+/** A unit by itself, or a formula: symbols are not translated. */
+const isSymbolic = (text: string): boolean =>
+  / = /.test(text) || lettersIn(text).every((word) => unitWords.has(word))
+const unitWords: ReadonlySet<string> = new Set([...unitNames, 'A²s'].flatMap(lettersIn))
+
+/** Whole, or word by word where punctuation and numbers stand between. */
+const isOwn = (text: string): boolean =>
+  own.includes(plain(text)) || lettersIn(text).every((word) => ownWords.has(word))
 
 /** What has no right to stand outside the marks. */
 const faults = (texts: readonly string[]): readonly string[] =>
   texts
     .map((text) => text.replace(noWords, ' ').trim())
-    .filter((text) => /\p{L}/u.test(text) && !isOwn(text) && !isLater(text))
+    .filter((text) => /\p{L}/u.test(text) && !isSymbolic(text) && !isOwn(text))
 
 const textOf = (file: string): string => files.get(file)?.toString('utf8') ?? ''
 
