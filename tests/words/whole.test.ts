@@ -95,7 +95,7 @@ const lettersIn = (text: string): readonly string[] => text.toLowerCase().match(
 
 /** A unit by itself, or a formula: symbols are not translated. */
 const isSymbolic = (text: string): boolean =>
-  / = /.test(text) || lettersIn(text).every((word) => unitWords.has(word))
+  text.includes(' = ') || lettersIn(text).every((word) => unitWords.has(word))
 const unitWords: ReadonlySet<string> = new Set([...unitNames, 'A²s'].flatMap(lettersIn))
 
 /** Whole, or word by word where punctuation and numbers stand between. */
