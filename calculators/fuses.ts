@@ -21,7 +21,7 @@ export const bladeSource = {
 
 const [carried, ...opening] = bladeTimeRows
 /** Carried for 100 h and more. */
-export const carriedMultiple = carried[0] / 100
+const carriedMultiple = carried[0] / 100
 
 type Times = readonly (readonly [multiple: number, seconds: number])[]
 /** Every style opens no sooner than this; the maxi is slower. */

@@ -16,7 +16,7 @@ import { words } from '../src/words/words.ts'
 /** Annealed copper at 20 °C, 1/58 Ω·mm²/m (IEC 60028). */
 export const copper = 1e-6 / 58
 /** Per kelvin from 20 °C (IEC 60028). */
-export const copperRise = 0.00393
+const copperRise = 0.00393
 const twentyCelsius = 293.15
 
 /** ASTM B258: 0.005 in × 92^((36 − n)/39); n is 0, −1, −2, −3 for 1/0 to 4/0. */
@@ -36,7 +36,7 @@ export function solidPerMetre(area: number): number {
 }
 
 /** IEC 60228, class 5, plain copper: the most it may resist, mm² and Ω/km at 20 °C. */
-export const classFive: readonly (readonly [area: number, ohmPerKm: number])[] =
+const classFive: readonly (readonly [area: number, ohmPerKm: number])[] =
   /* @__PURE__ */ flexibleCopperRows.map(([area, , flexible]) => [area, flexible])
 
 /**

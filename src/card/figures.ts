@@ -97,7 +97,7 @@ type InField = NumberField | ChoiceField | TextField
 type OutField = NumberOutput | TextOutput
 
 /** An input: number, choice or text. */
-export function inputCell(
+function inputCell(
   field: InField,
   given: Given | undefined,
   id: string,
@@ -119,7 +119,7 @@ export function inputCell(
 }
 
 /** A result: number or text. */
-export function outputCell(
+function outputCell(
   field: OutField,
   value: number | string | null | undefined,
   id: string,

@@ -25,7 +25,7 @@ export function mattersHtml(
   return `<div class="matters">${moves}${remediesHtml(block, remedies, ctx)}</div>`
 }
 
-export function movesHtml(matters: Matters, ctx: CardContext): string {
+function movesHtml(matters: Matters, ctx: CardContext): string {
   const { result, now, moves, missing } = matters
   const head = `<p class="card-part">${words`What moves it most`}</p>`
   if (missing.length > 0)

@@ -48,7 +48,7 @@ export function partMarkHtml(status: PartStatus, spoken = true): string {
 /** HTML id of the part's row in the list of parts. */
 export const partRowId = ({ id }: PublishedPart): string => `Part-${idOf(id)}`
 
-export function partText({ what, size, used }: PublishedPart): string {
+function partText({ what, size, used }: PublishedPart): string {
   return [what, size, used ? words`used` : undefined]
     .filter((text) => text !== undefined)
     .join(', ')

@@ -15,7 +15,7 @@ import { words } from '../words/words.ts'
 const mostRows = 24
 
 /** The plot's numbers as tables, one a series, and its marks. */
-export function plotTableHtml(plot: Plot, options: PlotOptions): string {
+function plotTableHtml(plot: Plot, options: PlotOptions): string {
   const writer = (axis: Axis) => {
     const unit = unitOfAxis(axis, options.units)
     const drawn = converter(axis, unit)

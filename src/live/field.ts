@@ -54,7 +54,7 @@ const goesBelowZero = ({ hard: [least], of }: NumberField, number: string): bool
   Number.isFinite(least) ? least < 0 : of === 'temperature' || /^[-−]/u.test(number)
 
 /** Inches are typed as fractions and temperatures below zero: no keypad of figures has those signs. */
-export const keyboardOf = (field: NumberField, unit: string, number: string): 'decimal' | 'text' =>
+const keyboardOf = (field: NumberField, unit: string, number: string): 'decimal' | 'text' =>
   goesBelowZero(field, number) || unit === 'in' || unit === 'AWG' ? 'text' : 'decimal'
 
 /** The control of one field; `units` are those of a number, `empty` the words for one that may be left out. */

@@ -51,7 +51,7 @@ export function isFigure(value: unknown): value is Figure {
 }
 
 /** What was kept; anything that this version did not write is left out. */
-export function readKept(text: string | null): Map<string, Own> {
+function readKept(text: string | null): Map<string, Own> {
   const found = new Map<string, Own>()
   const data = parsedJson(text ?? '')
   if (!isRecord(data) || data.version !== version || !Array.isArray(data.figures)) return found
@@ -64,7 +64,7 @@ export function readKept(text: string | null): Map<string, Own> {
   return found
 }
 
-export function keptText(figures: Figures): string {
+function keptText(figures: Figures): string {
   return JSON.stringify({ version, figures: [...figures].map(([id, own]) => ({ id, ...own })) })
 }
 
@@ -82,7 +82,7 @@ export interface OwnStore {
   follow(listener: () => void): void
 }
 
-export function openOwn(key: string): OwnStore {
+function openOwn(key: string): OwnStore {
   const listeners: (() => void)[] = []
   let figures = readKept(read())
   let kept = true

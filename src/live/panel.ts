@@ -66,7 +66,7 @@ function openFor(id: string, near: HTMLElement, reader: Reader): void {
 }
 
 /** `back`: to the number from which it was opened. */
-export function closePanel(back: boolean): void {
+function closePanel(back: boolean): void {
   const id = opener?.querySelector<HTMLElement>('[data-number]')?.dataset.number
   panel?.remove()
   panel = undefined

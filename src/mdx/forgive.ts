@@ -132,7 +132,7 @@ function wrap(construct: Construct, kind: Fault['kind'], pass: Pass, block: bool
 }
 
 /** Stops the parse at something overlong; the caller takes it out of the text and parses again. */
-export const tooLong = new Error('more braces than are read')
+const tooLong = new Error('more braces than are read')
 
 function refuseOverlong({ kind, start }: Pick<Fault, 'kind' | 'start'>, pass: Pass): void {
   if (kind === 'module') return
@@ -160,7 +160,7 @@ function note(error: Error, { kind, start, block }: Omit<Fault, 'at' | 'twice'>,
 }
 
 /** `<` begins a tag before a letter, `$`, `_`, `/`, `>`; before `!` it is an HTML comment's. */
-export function canBeginTag(text: string, offset: number): boolean {
+function canBeginTag(text: string, offset: number): boolean {
   return /^<(?:[\p{ID_Start}$_/>]|!--|![–—]|!DOCTYPE)/iu.test(text.slice(offset, offset + 12))
 }
 

@@ -11,10 +11,10 @@ const raw = /^<(script|style|textarea|title)\b/i
 const addressed = /(\s(?:href|src|poster|action|data-base|(src|imagesrc)set)=")([^"]*)"/g
 const refresh = /(\scontent="\s*\d+\s*;\s*url=)([^"]*)"/gi
 
-export const keepsRooted = (file: string): boolean => file === '404.html'
+const keepsRooted = (file: string): boolean => file === '404.html'
 
 /** From a page's own folder to the site's root: `./`, `../../`. */
-export function upFrom(file: string): string {
+function upFrom(file: string): string {
   const depth = file.split('/').length - 1
   return depth === 0 ? './' : '../'.repeat(depth)
 }
@@ -46,7 +46,7 @@ export function relativeStyle(css: string, file: string, base: string): string {
   )
 }
 
-export function withAddresses(html: string, change: (address: string) => string): string {
+function withAddresses(html: string, change: (address: string) => string): string {
   const parts: string[] = []
   let copied = 0
   tag.lastIndex = 0

@@ -18,7 +18,7 @@ import { words } from '../words/words.ts'
 import { summary } from '../ledger/severity.ts'
 
 /** Remembers each note's text, so that only what changed is read anew. */
-export function rememberingReader(): typeof parseNote {
+function rememberingReader(): typeof parseNote {
   const known = new Map<string, { readonly bytes: Buffer; readonly note: ParsedNote }>()
   return (source, file) => {
     const bytes = Buffer.from(source)

@@ -15,7 +15,7 @@ const most = 30
 const slugOf = (file: string): string | undefined => /^notes\/([^/]+)\.mdx$/.exec(file)?.[1]
 
 /** The same for one problem wherever it is told. */
-export const messageId = ({ file, line, column, rule }: Problem): string =>
+const messageId = ({ file, line, column, rule }: Problem): string =>
   `Message-${slugOf(file) ?? 'site'}-${line}-${column}-${rule}`
 
 const placeText = ({ file, line, column }: Problem): string => `${file}:${line}:${column}`

@@ -66,7 +66,7 @@ function importedName({ type, imported }: AnyNode): string | undefined {
   return type === 'ImportNamespaceSpecifier' ? '*' : keyText(imported)
 }
 
-export const likelyNote = ({ options }: ReadContext, path: string): string | undefined =>
+const likelyNote = ({ options }: ReadContext, path: string): string | undefined =>
   didYouMean(path.replace(/^\.\//, ''), options.knownNotes, './')
 
 /** An export cannot use a number, and an import cannot have the name of one. */

@@ -26,7 +26,7 @@ import { words } from '../../words/words.ts'
 import { language } from '#words'
 
 /** Readers that come by seldom still find what is new; the file stays small. */
-export const mostEntries = 30
+const mostEntries = 30
 
 export interface FeedOptions {
   /** `/` at both ends. */

@@ -20,7 +20,7 @@ import { words } from '../../words/words.ts'
 /** What it is called, what it is, where it stands (from the site's root), and in which note. */
 export type NameEntry = readonly [label: string, value: string, path: string, note: string]
 
-export function nameEntries(
+function nameEntries(
   published: Published,
   calculators: ReadonlyMap<string, Calculator>,
 ): readonly NameEntry[] {
