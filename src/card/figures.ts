@@ -97,12 +97,7 @@ type InField = NumberField | ChoiceField | TextField
 type OutField = NumberOutput | TextOutput
 
 /** An input: number, choice or text. */
-function inputCell(
-  field: InField,
-  given: Given | undefined,
-  id: string,
-  ctx: CardContext,
-): Cell {
+function inputCell(field: InField, given: Given | undefined, id: string, ctx: CardContext): Cell {
   if (given?.type === 'word') {
     const chosen =
       field.type === 'choice' ? (field.options[given.value] ?? given.value) : given.value
