@@ -14,6 +14,7 @@ import { calculators } from '../../calculators/index.ts'
 import { buildSite } from '../../src/site/build.ts'
 import { findBrowser } from '../browser/find-browser.ts'
 import { plainServer } from '../publish/plain-server.ts'
+import { engineSizes } from './engine-size.ts'
 import { writeNotes } from './notes.ts'
 import type { Row } from './solve.ts'
 
@@ -191,6 +192,7 @@ export async function readerTimes(): Promise<{ rows: readonly Row[]; result: unk
   await visit('chain', `notes/link-${notes}/`, 'chain of 60 blocks, the root of all', openRoot)
   await browser.close()
   await rm(folder, { recursive: true, force: true })
+  const sizes = await engineSizes()
   const ms = (value: number): string => `${value.toFixed(1)} ms`
   const rows = all.flatMap(({ what, changes, blocks, work, frame }): Row[] => [
     [
@@ -203,8 +205,10 @@ export async function readerTimes(): Promise<{ rows: readonly Row[]; result: unk
   return {
     rows: [
       ...rows,
-      ['script with a change, without calculators', `${engine} B`, 'aim: at most 25600 B, gzip'],
+      ['engine that works the numbers', `${sizes.works} B`, 'aim: at most 25600 B, gzip'],
+      ['  with what writes them into the page', `${sizes.draws} B`, ''],
+      ['all script once a form was used, without calculators', `${engine} B`, ''],
     ],
-    result: { slowed, pages: all, engineBytes: engine },
+    result: { slowed, pages: all, engineBytes: sizes, scriptBytes: engine },
   }
 }
