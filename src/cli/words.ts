@@ -5,6 +5,7 @@
 import { readFile, writeFile } from 'node:fs/promises'
 import { join, relative, resolve } from 'node:path'
 import { pathToFileURL } from 'node:url'
+import { isRecord } from '../ledger/json.ts'
 import { translationFaults, translationSummary } from '../words/compare.ts'
 import { counted } from '../words/counted.ts'
 import { texts as english } from '../words/en.ts'
@@ -47,16 +48,12 @@ async function textsOf(path: string): Promise<Readonly<Record<string, string>>> 
     const [said = ''] = error instanceof Error ? error.message.split('\n') : []
     throw new UsageError(words`${path} cannot be read: ${said}`)
   }
-  const texts = isObject(loaded) ? loaded.texts : undefined
-  if (!isObject(texts) || typeof (isObject(loaded) ? loaded.language : undefined) !== 'string')
+  const { language, texts } = isRecord(loaded) ? loaded : {}
+  if (!isRecord(texts) || typeof language !== 'string')
     throw new UsageError(
       words`${path} has no ${'`language`'} or no ${'`texts`'}: a translation is a copy of src/words/en.ts`,
     )
   return Object.fromEntries(
     Object.entries(texts).map(([key, text]) => [key, typeof text === 'string' ? text : '']),
   )
-}
-
-function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === 'object' && value !== null
 }

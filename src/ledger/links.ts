@@ -5,6 +5,7 @@
  * A link to a number leads to its name, and to a result of a block (`#pump.flow`) by its story.
  */
 import { nearestName } from '../quantity/nearest.ts'
+import { decodedPart } from './decoded.ts'
 import type { LinkSource, NoteSource } from './note-source.ts'
 import type { Problem } from './problems.ts'
 import type { Published, PublishedLink } from './published.ts'
@@ -105,20 +106,12 @@ function schemeFault(url: string): Said | undefined {
 
 function split(url: string): readonly [path: string, hash: string | undefined] {
   const at = url.indexOf('#')
-  return at < 0 ? [url, undefined] : [url.slice(0, at), decoded(url.slice(at + 1))]
-}
-
-function decoded(text: string): string {
-  try {
-    return decodeURIComponent(text)
-  } catch {
-    return text
-  }
+  return at < 0 ? [url, undefined] : [url.slice(0, at), decodedPart(url.slice(at + 1))]
 }
 
 function noteFault(path: string, hash: string | undefined, known: Known): Said | undefined {
   const { site, renamed } = known
-  const slug = site.slugOf(decoded(path))
+  const slug = site.slugOf(decodedPart(path))
   if (slug !== undefined) return hash === undefined ? undefined : placeFault(slug, hash, known)
   const now = renamed.get(path.replace(/^\.\//, '').replace(/\.mdx$/, ''))
   return {

@@ -85,11 +85,10 @@ export function cardsOf(root: ParentNode, makers: Makers): Cards {
 
 function restore(card: Card, sight: Sight<Card>): void {
   if (card.current === card.original) return
-  const before = card.current
-  before.replaceWith(card.original)
+  card.current.replaceWith(card.original)
   card.current = card.original
   card.pieces = []
-  sight.exchanged(card, before, card.original)
+  sight.exchanged(card, card.original)
 }
 
 /** False: a part of it is still to be fetched. */
@@ -107,7 +106,7 @@ function write(
     if (made === null) return true
     card.original.replaceWith(made)
     card.current = made
-    sight.exchanged(card, card.original, made)
+    sight.exchanged(card, made)
   }
   const pieces = cardPieces(block, ctx, 'yours', parts)
   card.pieces = pieces.map((html, index) => exchanged(card, index, html))

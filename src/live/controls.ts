@@ -39,23 +39,13 @@ export function readForm(form: HTMLFormElement, calculator: Calculator): Texts {
 
 /** Writes under each control what there is to say of it, and takes away what was said before. */
 export function showSaid(form: HTMLFormElement, said: ReturnType<typeof judge>): void {
-  for (const place of form.querySelectorAll<HTMLElement>('.try-said:not(:empty)'))
-    sayUnder(place, said)
-  for (const name of said.keys()) {
-    const control = form.elements.namedItem(name)
-    const place =
-      control instanceof HTMLElement &&
-      form.querySelector<HTMLElement>(`#${CSS.escape(`${control.id}-said`)}`)
-    if (place instanceof HTMLElement) sayUnder(place, said)
+  for (const place of form.querySelectorAll('.try-said')) {
+    const control = document.getElementById(place.id.slice(0, -'-said'.length))
+    const one = said.get(control?.getAttribute('name') ?? '')
+    if (one?.level === 'error') control?.setAttribute('aria-invalid', 'true')
+    else control?.removeAttribute('aria-invalid')
+    if (place.textContent !== (one?.text ?? '')) place.textContent = one?.text ?? ''
   }
-}
-
-function sayUnder(place: HTMLElement, said: ReturnType<typeof judge>): void {
-  const control = document.getElementById(place.id.slice(0, -'-said'.length))
-  const one = said.get(control?.getAttribute('name') ?? '')
-  if (one?.level === 'error') control?.setAttribute('aria-invalid', 'true')
-  else control?.removeAttribute('aria-invalid')
-  if (place.textContent !== (one?.text ?? '')) place.textContent = one?.text ?? ''
 }
 
 /** Says something of the whole form, also to those who do not see it. */

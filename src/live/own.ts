@@ -4,7 +4,7 @@
  * they hold for this page, and `kept` says so.
  */
 import type { Overrides } from '../ledger/override.ts'
-import { parsedJson } from '../ledger/json.ts'
+import { isRecord, parsedJson } from '../ledger/json.ts'
 import { figuresKey } from './base.ts'
 
 export type Figure = Overrides[string]
@@ -67,9 +67,6 @@ function readKept(text: string | null): Map<string, Own> {
 function keptText(figures: Figures): string {
   return JSON.stringify({ version, figures: [...figures].map(([id, own]) => ({ id, ...own })) })
 }
-
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null
 
 export interface OwnStore {
   readonly figures: Figures

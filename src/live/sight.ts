@@ -16,7 +16,7 @@ export interface Sight<Thing> {
   /** The drawing that waits for it. */
   waitingFor(thing: Thing): (() => void) | undefined
   /** Another element stands for the thing now. */
-  exchanged(thing: Thing, before: Element, now: Element): void
+  exchanged(thing: Thing, now: Element): void
   /** Draws at once what waits. */
   settle(): void
 }
@@ -80,10 +80,13 @@ export function sightOf<Thing>(elements: ReadonlyMap<Thing, Element>): Sight<Thi
       waiting.set(thing, how)
     },
     waitingFor: (thing) => waiting.get(thing),
-    exchanged(thing, before, now) {
-      things.delete(before)
-      observer?.unobserve(before)
-      seen.delete(before)
+    exchanged(thing, now) {
+      const before = places.get(thing)
+      if (before !== undefined) {
+        things.delete(before)
+        observer?.unobserve(before)
+        seen.delete(before)
+      }
       places.set(thing, now)
       watch(thing, now)
     },

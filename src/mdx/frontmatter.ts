@@ -7,6 +7,7 @@
  */
 import { extractFrontmatter, parseFrontmatter } from '@astrojs/markdown-remark'
 import { parseDocument, type ErrorCode } from 'yaml'
+import { isRecord } from '../ledger/json.ts'
 import type { Problem } from '../ledger/problems.ts'
 import type { PlaceAt } from './place.ts'
 import { words } from '../words/words.ts'
@@ -115,8 +116,4 @@ function said(code: ErrorCode, line: string): [text: string, hint: string] {
     MULTILINE_IMPLICIT_KEY: [words`\`${line}\` is no entry`, words`write \`name: value\``],
   }
   return told[code] ?? [words`\`${line}\` cannot be read`, entryHint]
-}
-
-function isRecord(value: unknown): value is Record<string, unknown> {
-  return typeof value === 'object' && value !== null && !Array.isArray(value)
 }

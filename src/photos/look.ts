@@ -15,6 +15,7 @@ import { readDrawing } from './drawing.ts'
 import { heicHint, type PictureFacts, type PictureFault } from './facts.ts'
 import { decoder, mostDrawingMegabytes, mostMegabytes, mostMegapixels, recipe } from './recipe.ts'
 import { isRaster, sniff, type Raster, type Sniffed } from './sniff.ts'
+import { parsedJson } from '../ledger/json.ts'
 import { words } from '../words/words.ts'
 
 export type Looked = { readonly facts: PictureFacts } | { readonly fault: PictureFault }
@@ -213,13 +214,8 @@ function otherInside(kind: Sniffed, name: string): PictureFault {
 }
 
 function factsIn(bytes: Buffer | undefined, key: string): PictureFacts | undefined {
-  if (bytes === undefined) return undefined
-  try {
-    const read: unknown = JSON.parse(bytes.toString('utf8'))
-    return isFacts(read) && read.key === key ? read : undefined
-  } catch {
-    return undefined
-  }
+  const read = parsedJson(bytes?.toString('utf8') ?? '')
+  return isFacts(read) && read.key === key ? read : undefined
 }
 
 function isFacts(read: unknown): read is PictureFacts {

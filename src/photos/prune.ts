@@ -8,6 +8,7 @@
  */
 import { readdir, rm } from 'node:fs/promises'
 import { join } from 'node:path'
+import { isRecord, parsedJson } from '../ledger/json.ts'
 import { cached, cacheFolder, keep } from './cache.ts'
 
 /** A picture is kept for so many builds without it. */
@@ -44,17 +45,12 @@ export async function pruneCopies(named: ReadonlySet<string>, folder = cacheFold
 
 function usedIn(bytes: Buffer | undefined): Used {
   const none: Used = { builds: 0, last: new Map() }
-  if (bytes === undefined) return none
-  try {
-    const read: unknown = JSON.parse(bytes.toString('utf8'))
-    if (typeof read !== 'object' || read === null) return none
-    const { builds, last }: Record<string, unknown> = { ...read }
-    if (!Number.isSafeInteger(builds) || typeof last !== 'object' || last === null) return none
-    const pairs = Object.entries(last).flatMap(([one, build]): [string, number][] =>
-      Number.isSafeInteger(build) ? [[one, Number(build)]] : [],
-    )
-    return { builds: Number(builds), last: new Map(pairs) }
-  } catch {
-    return none
-  }
+  const read = parsedJson(bytes?.toString('utf8') ?? '')
+  if (!isRecord(read)) return none
+  const { builds, last } = read
+  if (!Number.isSafeInteger(builds) || !isRecord(last)) return none
+  const pairs = Object.entries(last).flatMap(([one, build]): [string, number][] =>
+    Number.isSafeInteger(build) ? [[one, Number(build)]] : [],
+  )
+  return { builds: Number(builds), last: new Map(pairs) }
 }

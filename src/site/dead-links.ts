@@ -5,6 +5,8 @@
  * Notes' own links are looked at before, with their place in the note; this finds what notes import or
  * write as HTML, and what the kit itself got wrong.
  */
+import { decodedPart } from '../ledger/decoded.ts'
+import { attributeText } from './attribute.ts'
 import { words } from '../words/words.ts'
 
 export interface DeadLink {
@@ -30,7 +32,7 @@ export function* deadLinks(
   for (const [file, html] of pages) {
     if (!file.endsWith('.html')) continue
     for (const { 1: href = '', index } of html.matchAll(anchor)) {
-      const to = plain(href)
+      const to = attributeText(href)
       if (/^(?:[a-z][a-z\d+.-]*:|\/\/)/i.test(to)) continue
       // From the root it leads to the same place from everywhere.
       const known = to.startsWith('/') ? faults.get(to) : undefined
@@ -44,10 +46,10 @@ export function* deadLinks(
   function faultOf(to: string, file: string): string {
     const [path, hash] = within(to, file)
     const target = path === '' || path.endsWith('/') ? `${path}index.html` : path
-    const name = decoded(target.slice(base.length))
+    const name = decodedPart(target.slice(base.length))
     if (!target.startsWith(base) || !files.has(name))
       return words`a link to \`${to}\` leads nowhere`
-    if (hash === '' || !target.endsWith('.html') || idsOf(name).has(decoded(hash))) return ''
+    if (hash === '' || !target.endsWith('.html') || idsOf(name).has(decodedPart(hash))) return ''
     return words`a link to \`${to}\`: there is no such place on that page`
   }
 
@@ -59,24 +61,4 @@ export function* deadLinks(
 }
 
 const idsIn = (html: string): ReadonlySet<string> =>
-  new Set([...html.matchAll(/\sid="([^"]*)"/g)].map(([, id = '']) => plain(id)))
-
-function plain(value: string): string {
-  if (!value.includes('&')) return value
-  return value
-    .replaceAll('&quot;', '"')
-    .replaceAll('&#39;', "'")
-    .replaceAll('&#x26;', '&')
-    .replaceAll('&#38;', '&')
-    .replaceAll('&lt;', '<')
-    .replaceAll('&gt;', '>')
-    .replaceAll('&amp;', '&')
-}
-
-function decoded(text: string): string {
-  try {
-    return decodeURIComponent(text)
-  } catch {
-    return text
-  }
-}
+  new Set([...html.matchAll(/\sid="([^"]*)"/g)].map(([, id = '']) => attributeText(id)))

@@ -3,6 +3,7 @@
  * are now, by path within the site. Out: a part of the development server that answers with them.
  */
 import type { Plugin } from 'vite'
+import { decodedAddress } from '../ledger/decoded.ts'
 
 /** `base`: below which path the server's pages are. */
 export function serveRenamed(pages: () => ReadonlyMap<string, string>, base: string): Plugin {
@@ -12,7 +13,7 @@ export function serveRenamed(pages: () => ReadonlyMap<string, string>, base: str
     apply: 'serve',
     configureServer(server) {
       server.middlewares.use((request, response, next) => {
-        const path = decoded(/^[^?#]*/.exec(request.url ?? '')?.[0] ?? '')
+        const path = decodedAddress(/^[^?#]*/.exec(request.url ?? '')?.[0] ?? '')
         const below = path.startsWith(root) ? path.slice(root.length) : path.replace(/^\//, '')
         const html = pages().get(`${below.replace(/\/?$/, '/')}index.html`)
         if (html === undefined) {
@@ -23,13 +24,5 @@ export function serveRenamed(pages: () => ReadonlyMap<string, string>, base: str
         response.end(html)
       })
     },
-  }
-}
-
-function decoded(path: string): string {
-  try {
-    return decodeURI(path)
-  } catch {
-    return path
   }
 }

@@ -23,6 +23,7 @@ import {
   verdictHtml,
   type CardContext,
 } from '../card/index.ts'
+import { attributeText } from './attribute.ts'
 import { deadLinks } from './dead-links.ts'
 import { compareTexts, lineIn, type Discrepancy } from './differences.ts'
 import { handedOutFaults } from './handed-out.ts'
@@ -194,7 +195,7 @@ async function verifyRooted(
 /** Ids of the numbers that a page prints. */
 function shownIn(html: string): string[] {
   const ids = [...html.matchAll(/<data [^>]*data-number="([^"]*)"/g)].map(([, id = '']) =>
-    plain(id),
+    attributeText(id),
   )
   return [...new Set(ids)]
 }
@@ -269,23 +270,13 @@ function* listedVerdicts(
   }
 }
 
-/** An attribute's value as text. */
-function plain(value: string): string {
-  if (!value.includes('&')) return value
-  return value
-    .replaceAll('&quot;', '"')
-    .replaceAll('&lt;', '<')
-    .replaceAll('&gt;', '>')
-    .replaceAll('&amp;', '&')
-}
-
 /** The fragment at `index` when it is what its number renders to. */
 function printedNumber(html: string, index: number, ctx: CardContext): string | { wrong: string } {
   const data = html.indexOf('<data ', index)
   const tag = html.slice(data, html.indexOf('>', data) + 1)
   const attribute = (name: string): string | undefined => {
     const value = new RegExp(` ${name}="([^"]*)"`).exec(tag)?.[1]
-    return value === undefined ? undefined : plain(value)
+    return value === undefined ? undefined : attributeText(value)
   }
   const id = attribute('data-number')
   const number = id === undefined ? undefined : ctx.number(id)

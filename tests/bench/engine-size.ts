@@ -40,11 +40,8 @@ async function sizeOf(code: string): Promise<number> {
   })
   if (Array.isArray(made) || !('output' in made)) throw new Error('the bundler made no one bundle')
   return made.output
-    .filter((one) => one.type === 'chunk' && (one.isEntry || !one.isDynamicEntry))
-    .reduce(
-      (sum, one) => sum + (one.type === 'chunk' ? gzipSync(one.code, { level: 9 }).length : 0),
-      0,
-    )
+    .flatMap((one) => (one.type === 'chunk' && !one.isDynamicEntry ? [one.code] : []))
+    .reduce((sum, text) => sum + gzipSync(text, { level: 9 }).length, 0)
 }
 
 export const engineSizes = async (): Promise<{ works: number; draws: number }> => ({

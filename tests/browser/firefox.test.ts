@@ -9,6 +9,7 @@ import { workPublished, type Overrides } from '../../src/ledger/override.ts'
 import { demo } from '../build/site.ts'
 import { firefox, installedFirefox, type Firefox } from './firefox.ts'
 import { opened, served, type Served } from './serve.ts'
+import { rested, settled } from './steps.ts'
 
 const path = installedFirefox()
 const why = path === undefined ? ' (left out: no Firefox in PATH, nor in FIREFOX_PATH)' : ''
@@ -22,7 +23,7 @@ type Rows = z.infer<typeof rows>
 
 const digits = ([id, , shown]: Rows[number]): string => `${id}: ${shown}`
 
-const drawn = `new Promise((done) => setTimeout(() => requestIdleCallback(done, { timeout: 500 }), 500)).then(() => true)`
+const atRest = `(${String(rested)})().then(() => true)`
 
 /** Presses a number of the text; its field is there, and chosen, when this is done. */
 const pressed = (id: string): string => `(async () => {
@@ -58,7 +59,7 @@ describe.skipIf(path === undefined)(`in Firefox${why}`, () => {
     'the page /%s stands, with style, script and controls, and nothing is amiss',
     async (page) => {
       await fox.goto(host.address + page)
-      await fox.ask(drawn)
+      await fox.ask(atRest)
       const html = host.site.pages.get(`${page}index.html`) ?? ''
       expect(
         await fox.ask(`[
@@ -95,7 +96,7 @@ describe.skipIf(path === undefined)(`in Firefox${why}`, () => {
       await fox.ask(pressed(id))
       await fox.type(text)
     }
-    await fox.ask(drawn)
+    await fox.ask(atRest)
     return fox.ask(printed)
   }
 
@@ -103,7 +104,7 @@ describe.skipIf(path === undefined)(`in Firefox${why}`, () => {
     const { page, context } = await opened(host, `notes/${note}/`)
     await page.evaluate(pressed(id))
     await page.keyboard.type(text)
-    await page.evaluate(drawn)
+    await settled(page)
     const found = rows.parse(await page.evaluate(printed))
     await context.close()
     return found

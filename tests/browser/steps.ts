@@ -69,20 +69,20 @@ export const printed = (page: Page): Promise<Record<string, string>> =>
   )
 
 /** Waits until what was put off is written, and whatever had to be fetched for it is there. */
-export const settled = (page: Page): Promise<void> =>
-  page.evaluate(
-    () =>
-      new Promise((done) => {
-        const fetched = (): number => performance.getEntriesByType('resource').length
-        const look = (before: number): void => {
-          setTimeout(
-            () =>
-              requestIdleCallback(() => (fetched() === before ? done() : look(fetched())), {
-                timeout: 500,
-              }),
-            500,
-          )
-        }
-        look(fetched())
-      }),
-  )
+export const settled = (page: Page): Promise<void> => page.evaluate(rested)
+
+/** Runs in the page. */
+export const rested = (): Promise<void> =>
+  new Promise((done) => {
+    const fetched = (): number => performance.getEntriesByType('resource').length
+    const look = (before: number): void => {
+      setTimeout(
+        () =>
+          requestIdleCallback(() => (fetched() === before ? done() : look(fetched())), {
+            timeout: 500,
+          }),
+        500,
+      )
+    }
+    look(fetched())
+  })

@@ -93,16 +93,25 @@ async function builtOnce(content: string): Promise<string> {
 /** What a site is made of besides its notes. */
 const kit = ['src', 'calculators', 'components', 'public', 'package.json', 'package-lock.json']
 
+let ofKit: Promise<string> | undefined
+
 async function nameOf(content: string): Promise<string> {
   const { SITE_URL = '', BASE_PATH = '' } = process.env
-  const hash = createHash('sha256').update(`${SITE_URL}\n${BASE_PATH}\n`)
-  for (const part of [content, ...kit.map((name) => join(root, name))]) {
+  ofKit ??= digestOf(kit.map((name) => join(root, name)))
+  const parts = [SITE_URL, BASE_PATH, await ofKit, await digestOf([content])]
+  return createHash('sha256').update(parts.join('\n')).digest('hex').slice(0, 20)
+}
+
+/** Of every file in these places, by name and bytes. */
+async function digestOf(parts: readonly string[]): Promise<string> {
+  const hash = createHash('sha256')
+  for (const part of parts) {
     const files = part.endsWith('.json')
       ? new Map([[part, await readFile(part)]])
       : await filesIn(part)
     for (const [name, bytes] of files) hash.update(`${name}\n${bytes.length}\n`).update(bytes)
   }
-  return hash.digest('hex').slice(0, 20)
+  return hash.digest('hex')
 }
 
 const isThere = (file: string): Promise<boolean> =>

@@ -36,7 +36,7 @@ const head = [
   'hazards',
 ] as const
 
-type Row = Readonly<Partial<Record<(typeof head)[number], string | number | null>>>
+type Row = Readonly<Partial<Record<(typeof head)[number], Cell>>>
 
 /** Lets a spreadsheet see that the file is UTF-8; only at the beginning of a file. */
 export const byteOrderMark = '\uFEFF'
@@ -65,12 +65,7 @@ export function csvText(
     }
   })
   const warnings = warningsOf(published.blocks.flatMap((block) => block.hazards))
-  return [
-    head.join(','),
-    ...[...rows, ...[...warnings, standingWords].map((text): Row => ({ id: text }))].map(line),
-  ]
-    .map((text) => `${text}\r\n`)
-    .join('')
+  return tableText(head, [...rows, ...[...warnings, standingWords].map((id): Row => ({ id }))])
 }
 
 const whoseWords = {
@@ -92,10 +87,18 @@ function sourceText({ source }: PublishedNumber): string | null {
   return [source.title, source.edition, source.at].filter((part) => part !== undefined).join(', ')
 }
 
-const line = (row: Row): string => head.map((name) => cell(row[name])).join(',')
+type Cell = string | number | null | undefined
 
-/** As a spreadsheet reads it. */
-export function cell(value: string | number | null | undefined): string {
+/** A table as a spreadsheet reads it, its head first. */
+export function tableText<Column extends string>(
+  head: readonly Column[],
+  rows: readonly Readonly<Partial<Record<Column, Cell>>>[],
+): string {
+  const lines = rows.map((row) => head.map((name) => cellText(row[name])).join(','))
+  return [head.join(','), ...lines].map((line) => `${line}\r\n`).join('')
+}
+
+function cellText(value: Cell): string {
   if (value === null || value === undefined) return ''
   if (typeof value === 'number') return String(value)
   const text = value.toWellFormed()

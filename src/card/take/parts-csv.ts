@@ -10,7 +10,7 @@ import { phaseWords } from '../../ledger/phases.ts'
 import { lookupOf } from '../lookup.ts'
 import { costOf } from '../money.ts'
 import { partStatusWords } from '../part.ts'
-import { cell } from './csv.ts'
+import { tableText } from './csv.ts'
 import { words } from '../../words/words.ts'
 
 /** Head of a column -> the figure that stands in it. */
@@ -50,10 +50,7 @@ type Cells = Readonly<Record<string, string | number | null | undefined>>
 
 export function partsCsvText(published: Published): string {
   const rows = (published.parts ?? []).map((part) => cellsOf(part, published))
-  const lines = [...rows, { id: standingWords }].map((row: Cells) =>
-    head.map((name) => cell(row[name])).join(','),
-  )
-  return [head.join(','), ...lines].map((text) => `${text}\r\n`).join('')
+  return tableText(head, [...rows, { id: standingWords }])
 }
 
 function cellsOf(part: PublishedPart, published: Published): Cells {

@@ -6,7 +6,8 @@ import type { Definition, Image, Link, Root } from 'mdast'
 import { toString } from 'mdast-util-to-string'
 import { visitParents } from 'unist-util-visit-parents'
 import { lineAndColumn, report, startOf, type ReadContext } from './context.ts'
-import { decoded, isPictureAddress } from './pictures.ts'
+import { decodedAddress } from '../decoded.ts'
+import { isPictureAddress } from './pictures.ts'
 import { words } from '../../words/words.ts'
 
 /** Names of the definitions that pictures refer to: `![pump][here]`. */
@@ -35,7 +36,7 @@ export function checkBraces(ctx: ReadContext, node: Link | Image | Definition): 
   for (const [what, text] of [
     [words`alternative text`, alternative],
     [words`title`, node.title ?? ''],
-    [words`address`, decoded(node.url)],
+    [words`address`, decodedAddress(node.url)],
   ] as const)
     if (/\{[^}]*\}/.test(text))
       report(ctx, startOf(node), {

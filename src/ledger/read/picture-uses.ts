@@ -8,7 +8,8 @@ import type { Definition, Image, ImageReference, Link, Root, Text } from 'mdast'
 import { visitParents } from 'unist-util-visit-parents'
 import { report, startOf, type ReadContext } from './context.ts'
 import { anyNode, children, placeOf, type AnyNode } from './estree.ts'
-import { decoded, example, findPicture, isPictureAddress } from './pictures.ts'
+import { decodedAddress } from '../decoded.ts'
+import { example, findPicture, isPictureAddress } from './pictures.ts'
 import { words } from '../../words/words.ts'
 
 /** `pictures`: names of the definitions that pictures refer to. */
@@ -61,7 +62,7 @@ export function checkAlternative(ctx: ReadContext, node: Image | ImageReference)
 function isFileName(alt: string, node: Image | ImageReference): boolean {
   const bare = alt.replace(ending, '')
   if (/^(?:img|dsc[nf]?|pxl|p|image|photo)?[-_ ]?\d[\d_-]*$/i.test(bare)) return true
-  return bare !== alt && node.type === 'image' && alt === posix.basename(decoded(node.url))
+  return bare !== alt && node.type === 'image' && alt === posix.basename(decodedAddress(node.url))
 }
 
 const ending = /\.\w{3,4}$/

@@ -10,6 +10,7 @@
 import { posix } from 'node:path'
 import { heicHint, type PictureFault } from '../../photos/facts.ts'
 import { nearestName } from '../../quantity/nearest.ts'
+import { decodedAddress, decodedPart } from '../decoded.ts'
 import { words } from '../../words/words.ts'
 
 const kinds = ['avif', 'gif', 'jpeg', 'jpg', 'png', 'svg', 'tif', 'tiff', 'webp']
@@ -35,7 +36,7 @@ export function findPicture(url: string, file: string, files: readonly string[])
   const path = readings(url)
     .map((typed) => pathIn(posix.normalize(posix.join(posix.dirname(file), typed)), files))
     .find((one) => one !== undefined)
-  const typed = decoded(url)
+  const typed = decodedAddress(url)
   if (path === undefined) {
     const due = posix.normalize(posix.join(posix.dirname(file), typed))
     return { fault: missing(typed, due, file, files) }
@@ -59,15 +60,7 @@ export function findPicture(url: string, file: string, files: readonly string[])
 /** What may be meant: a file's name may hold `#`, `%` or `?`, and an address may have them escaped. */
 function readings(url: string): string[] {
   const [before = ''] = url.split(/[?#]/)
-  return [...new Set([url, whole(url), decoded(url), before, whole(before)])]
-}
-
-function whole(url: string): string {
-  try {
-    return decodeURIComponent(url)
-  } catch {
-    return url
-  }
+  return [...new Set([url, decodedPart(url), decodedAddress(url), before, decodedPart(before)])]
 }
 
 interface List {
@@ -152,14 +145,5 @@ function missing(
       relative === undefined
         ? words`put it beside the note: ${example}`
         : words`did you mean \`${relative.startsWith('.') ? relative : `./${relative}`}\`?`,
-  }
-}
-
-/** An address as people read it; as it is where it is not well formed. */
-export function decoded(url: string): string {
-  try {
-    return decodeURI(url)
-  } catch {
-    return url
   }
 }
