@@ -83,6 +83,7 @@ describe('a link with figures', () => {
     expect(said).toContain('pack/layout.gone: is not in this edition any more')
     expect(said).toMatch(/3\.5 kg looks like kg \(a mass\); a voltage is due; allowed: /)
     await offer(page).locator('[data-use]').click()
+    await settled(page)
     await expect.poll(() => seen(number(page, 'pack/cells'))).toContain('28 your figures')
     expect(await seen(strip(page).locator('summary'))).toContain('1 figure of yours')
     expect(faults).toEqual([])
@@ -96,6 +97,7 @@ describe('a link with figures', () => {
     expect(await seen(offer(page))).not.toContain('fit any more')
     await offer(page).locator('[data-use]').click()
     await page.goto(`${host.address}notes/brakes-and-rolling/`)
+    await settled(page)
     await expect
       .poll(() => seen(number(page, 'brakes-and-rolling/pressure')))
       .toMatch(/^13\.90? psi abs .*your figures/)
@@ -173,6 +175,7 @@ describe('a hostile or damaged link', () => {
     expect(await printed(page)).toEqual(builders)
     // The page still answers.
     await change(page, 'pack/cellHigh', '3.5 V')
+    await settled(page)
     await expect.poll(() => seen(number(page, 'pack/cellHigh'))).toContain('3.5 V your figures')
     expect(faults).toEqual([])
     await context.close()
@@ -222,10 +225,12 @@ describe('what the browser keeps', () => {
     await context.addInitScript(spoil)
     const { page, faults } = await visit(context, 'notes/pack/')
     await change(page, 'pack/cells', '28')
+    await settled(page)
     await expect.poll(() => seen(number(page, 'pack/cells'))).toContain('28 your figures')
     await strip(page).locator('summary').click()
     expect(await seen(strip(page))).toContain('This browser keeps nothing')
     await strip(page).locator('[data-all]').click()
+    await settled(page)
     await expect.poll(() => seen(number(page, 'pack/cells'))).toBe('36')
     await page.locator('work-units select').selectOption('metric')
     await page.reload()
@@ -253,6 +258,7 @@ describe('what the browser keeps', () => {
     await settled(again.page)
     expect(await printed(again.page)).toEqual(builders)
     await change(again.page, 'pack/cells', '28')
+    await settled(again.page)
     await expect.poll(() => seen(number(again.page, 'pack/cells'))).toContain('28 your figures')
     expect([...faults, ...again.faults]).toEqual([])
     await context.close()
@@ -266,6 +272,7 @@ describe('what the browser keeps', () => {
       'pack/cellHigh': '3.5 V',
     })
     const again = await visit(context, 'notes/pack/')
+    await settled(again.page)
     await expect
       .poll(() => seen(number(again.page, 'pack/cellHigh')))
       .toContain('3.5 V your figures')
