@@ -1,13 +1,12 @@
 /**
- * What a page hands to its reader's browser, as a block of data that is never run: its share of the
- * ledger from the roots up, and the sources of the calculators in it. `verify` holds it against the
- * record.
+ * What a page hands to its reader's browser: its share of the ledger from the roots up, and the sources
+ * of the calculators in it. It lies beside the page as a file, which is fetched with the first change or
+ * the first choice of units. The page says of which edition it is. `verify` holds it against the record.
  */
 import type { Calculator, Source } from '../../calculators/define.ts'
 import type { Published } from '../ledger/published.ts'
 import { parsedJson } from '../ledger/json.ts'
 import { rootsOf, type Roots } from '../ledger/roots.ts'
-import { dataBlockHtml } from './html.ts'
 
 export interface PageFigures {
   /** Slug of the note; '' where the page is none. */
@@ -18,8 +17,6 @@ export interface PageFigures {
   readonly roots: Roots
   readonly sources: Readonly<Record<string, readonly Source[]>>
 }
-
-export const pageFiguresId = 'Page-figures'
 
 export function pageFiguresOf(
   part: Published,
@@ -38,10 +35,9 @@ export function pageFiguresOf(
   }
 }
 
-export const pageFiguresHtml = (figures: PageFigures): string =>
-  dataBlockHtml(pageFiguresId, figures)
+export const pageFiguresText = (figures: PageFigures): string => `${JSON.stringify(figures)}\n`
 
-/** Reads that block's text; undefined when it is something else. */
+/** Reads that file's text; undefined when it is something else. */
 export function readPageFigures(text: string): PageFigures | undefined {
   const data = parsedJson(text)
   return isPageFigures(data) ? data : undefined

@@ -3,6 +3,7 @@
  * page as it is. The page itself was fetched before anything could keep it, so it is named to the keeper.
  */
 import { basePath } from './base.ts'
+import { edition } from './handed.ts'
 
 export async function startOffline(): Promise<void> {
   if (!('serviceWorker' in navigator)) return
@@ -11,7 +12,9 @@ export async function startOffline(): Promise<void> {
     await serviceWorker.register(`${basePath()}offline-worker.js`, { updateViaCache: 'none' })
     const { active } = await serviceWorker.ready
     const parts = performance.getEntriesByType('resource').map(({ name }) => name)
-    active?.postMessage({ keep: [location.href, ...parts] })
+    // Asked for at the first change only, which may be without a network.
+    const figures = edition() === undefined ? [] : [new URL('figures.json', location.href).href]
+    active?.postMessage({ keep: [location.href, ...parts, ...figures] })
   } catch {
     // A browser that keeps nothing: the page is whole without it.
   }

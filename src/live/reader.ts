@@ -40,8 +40,7 @@ export function reader(): Promise<Reader> {
 export const startedReader = (): Promise<Reader> | undefined => started
 
 async function start(): Promise<Reader> {
-  const page = pageFigures()
-  if (page === undefined) throw new Error('this page has no figures to work with')
+  const page = await pageFigures()
   const engine = await startEngine(page)
   const own = ownFigures()
   const builder = engine.ctx
@@ -87,6 +86,7 @@ async function start(): Promise<Reader> {
     engine.setUnits(chosen())
   })
   addEventListener('beforeprint', () => engine.settle())
+  document.dispatchEvent(new Event('worked-notes:reader'))
   return {
     engine,
     target,

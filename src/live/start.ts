@@ -5,9 +5,11 @@
  */
 import './search-box.ts'
 import { figuresKey } from './base.ts'
+import { edition, handedText } from './handed.ts'
+import { showAsWritten } from './units.ts'
 import { words } from '../words/words.ts'
 
-const hasFigures = document.querySelector('#Page-figures') !== null
+const hasFigures = edition() !== undefined
 
 function hasOwn(): boolean {
   try {
@@ -32,6 +34,11 @@ const ofCalculators: Buttons = [
   ],
 ]
 
+/** Fetches the page's figures; whoever reads them tells what went wrong. */
+function askForFigures(): void {
+  if (hasFigures) handedText().catch(() => undefined)
+}
+
 function addBar(host: HTMLElement, buttons: Buttons): void {
   if (host.querySelector(':scope > .try-bar')) return
   const bar = document.createElement('div')
@@ -47,12 +54,14 @@ function addBar(host: HTMLElement, buttons: Buttons): void {
     button.addEventListener('click', () => {
       said.textContent = ''
       button.setAttribute('aria-busy', 'true')
+      askForFigures()
       open(host)
         .then((isOpen) => {
           button.setAttribute('aria-expanded', String(isOpen))
         })
         .catch((error: unknown) => {
-          said.textContent = words`This cannot be worked here (${String(error)}). The page stands as it is.`
+          const reason = error instanceof Error ? error.message : String(error)
+          said.textContent = words`This cannot be worked here: ${reason}. The page stands as it is.`
         })
         .finally(() => {
           button.removeAttribute('aria-busy')
@@ -109,6 +118,7 @@ function pressNumber(event: MouseEvent): void {
     event.target instanceof Element ? event.target.closest<HTMLElement>('a.number-link') : null
   if (!plain || event.altKey || link === null || link.closest('[data-stories]')) return
   event.preventDefault()
+  askForFigures()
   Promise.all([import('./panel.ts'), import('./reader.ts')])
     .then(async ([{ openPanel }, { reader }]) => {
       openPanel(link, await reader())
@@ -121,7 +131,10 @@ function pressNumber(event: MouseEvent): void {
 
 if (hasFigures) {
   document.querySelector('main')?.addEventListener('click', pressNumber)
-  const units = () => void import('./reader.ts').then(({ reader }) => reader())
+  const units = () => {
+    askForFigures()
+    import('./reader.ts').then(({ reader }) => reader()).catch(showAsWritten)
+  }
   if (document.documentElement.dataset.units !== undefined) units()
   else document.addEventListener('worked-notes:units', units, { once: true })
 }

@@ -6,9 +6,10 @@
 import { escape } from '../card/html.ts'
 import { announce } from './announce.ts'
 import { basePath } from './base.ts'
+import { edition } from './handed.ts'
 import { linkHash, readLink, type LinkedFigures } from './link.ts'
 import { ownFigures, type Figures, type Own } from './own.ts'
-import { isGone, pageFigures } from './page.ts'
+import { isGone } from './page.ts'
 import { afterQuiet } from './quiet.ts'
 import { reader, startedReader, type Reader } from './reader.ts'
 import { figureSaid, figureText, isWrong } from './targets.ts'
@@ -16,6 +17,9 @@ import { words } from '../words/words.ts'
 import { counted } from '../words/counted.ts'
 
 let element: HTMLElement | undefined
+
+/** Whether nothing of the reader's shows here: the page has no figures, or they could not be had. */
+let showsBuilders = edition() === undefined
 
 /** Shows the strip in its place, and keeps it right from now on. */
 export function startStrip(host: HTMLElement): void {
@@ -47,11 +51,15 @@ export function startStrip(host: HTMLElement): void {
   host.addEventListener('click', ({ target }) => {
     if (target instanceof Element) pressed(target)
   })
-  if (pageFigures() !== undefined && own.figures.size > 0) void followReader(host)
+  // What could not be had when the page was opened may come with a later press.
+  document.addEventListener('worked-notes:reader', () => void followReader(host))
+  void followReader(host)
 }
 
 async function followReader(host: HTMLElement): Promise<void> {
-  const one = await reader()
+  if (edition() === undefined || ownFigures().figures.size === 0) return
+  const one = await reader().catch(() => undefined)
+  showsBuilders = one === undefined
   drawStrip(host, one)
 }
 
@@ -73,7 +81,7 @@ function drawStrip(host: HTMLElement, started?: Reader): void {
     words`${many} figure of yours is in force.`,
     words`${many} figures of yours are in force.`,
   )
-  const here = pageFigures() === undefined ? ` ${words`This page shows the builder’s.`}` : ''
+  const here = showsBuilders ? ` ${words`This page shows the builder’s.`}` : ''
   const notKept = kept
     ? ''
     : `<p>${words`This browser keeps nothing: they hold until you leave the page.`}</p>`
@@ -89,9 +97,11 @@ function drawStrip(host: HTMLElement, started?: Reader): void {
   // What had the focus is not there any more.
   if (held) strip.querySelector('summary')?.focus()
   if (started === undefined)
-    void startedReader()?.then((known) => {
-      if (known.refused.size > 0) drawStrip(host, known)
-    })
+    startedReader()
+      ?.then((known) => {
+        if (known.refused.size > 0) drawStrip(host, known)
+      })
+      .catch(() => undefined)
 }
 
 /** What a print says of them, at its head: paper has no strip. */
@@ -104,10 +114,9 @@ function writePaper(figures: Figures): void {
   }
   const place = before ?? document.createElement('div')
   place.className = 'own-paper'
-  const whole =
-    pageFigures() === undefined
-      ? words`This sheet shows the builder’s figures all the same.`
-      : words`What rests on them is not the builder’s either, and nobody has built it so.`
+  const whole = showsBuilders
+    ? words`This sheet shows the builder’s figures all the same.`
+    : words`What rests on them is not the builder’s either, and nobody has built it so.`
   const items = [...figures.values()].map(
     ({ label, text, builder }) =>
       `<li>${escape(label)}: ${escape(figureText(text))} (${words`the builder’s ${escape(builder)}`})</li>`,
@@ -155,8 +164,7 @@ function showLink(): void {
   const field = place?.querySelector('input')
   if (!place || !field) return
   const figures = new Map([...ownFigures().figures].map(([id, { text }]) => [id, text]))
-  const { edition = '' } = pageFigures() ?? {}
-  field.value = `${location.href.replace(/#.*$/, '')}${linkHash(figures, { edition })}`
+  field.value = `${location.href.replace(/#.*$/, '')}${linkHash(figures, { edition: edition() ?? '' })}`
   place.hidden = false
   field.focus()
   field.select()
@@ -168,7 +176,7 @@ export async function offerLink(host: HTMLElement): Promise<void> {
   if (link === undefined) return
   // From now on the address is the page's own: what it brings is asked once.
   history.replaceState(null, '', location.pathname + location.search)
-  const known = pageFigures() === undefined ? undefined : await reader()
+  const known = edition() === undefined ? undefined : await reader().catch(() => undefined)
   const { fits, lost } = sorted(link, known)
   const box = document.createElement('div')
   box.className = 'own-offer'

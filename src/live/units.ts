@@ -3,10 +3,11 @@
  * kept once it was made, and holds in every tab. A browser that keeps nothing has it for this page.
  *
  * A choice is told to the page as `data-units` on its root and the event `worked-notes:units`. A page
- * with its figures (`#Page-figures`) is drawn again by what works it; any other is converted here. Every
- * page loads this file, so it is short.
+ * with figures of its own is drawn again by what works it; any other is converted here. Every page loads
+ * this file, so it is short.
  */
 import { basePath } from './base.ts'
+import { edition } from './handed.ts'
 import { systemsOf } from './systems.ts'
 import { words } from '../words/words.ts'
 
@@ -28,7 +29,7 @@ function show(wanted: string): void {
   const select = document.querySelector<HTMLSelectElement>('work-units select')
   if (select) select.value = choice
   document.dispatchEvent(new CustomEvent('worked-notes:units', { detail: { systems } }))
-  if (document.getElementById('Page-figures')) return
+  if (edition() !== undefined) return
   if (!converted && (!systems || systems.join(' ') === site())) return
   converted = true
   import('./units-of-page.ts')
@@ -38,8 +39,13 @@ function show(wanted: string): void {
     })
     .catch(() => {
       converted = false
-      if (choice) show('')
+      showAsWritten()
     })
+}
+
+/** Where the choice cannot be followed here; it is kept for other pages. */
+export function showAsWritten(): void {
+  if (choice) show('')
 }
 
 function showKept(): void {
@@ -71,4 +77,4 @@ addEventListener('storage', showKept)
 // A page that the browser kept whole, as it was before a choice on another.
 addEventListener('pageshow', showKept)
 
-customElements.define('work-units', WorkUnits)
+if (!customElements.get('work-units')) customElements.define('work-units', WorkUnits)

@@ -1,47 +1,30 @@
 /**
- * Holds what a page hands to its reader's browser (`#Page-figures`) against the record: the numbers and
- * blocks of that page's part from the roots up, to the letter. In: the page and its part of the ledger.
- * Out: what differs, number by number, with its offset in the page.
+ * Holds what a page hands to its reader's browser (`figures.json` beside it) against the record: the
+ * numbers and blocks of that page's part from the roots up, to the letter. In: that file's text and the
+ * page's part of the ledger. Out: what differs, number by number.
  */
-import {
-  editionOf,
-  pageFiguresHtml,
-  pageFiguresId,
-  pageFiguresOf,
-  type CardContext,
-} from '../card/index.ts'
+import { editionOf, pageFiguresOf, pageFiguresText } from '../card/index.ts'
 import { readPageFigures, type PageFigures } from '../card/page-figures.ts'
 import type { Calculator } from '../../calculators/define.ts'
 import type { Published } from '../ledger/published.ts'
 import { words } from '../words/words.ts'
 
-export interface Fault {
-  readonly index: number
-  readonly text: string
-}
-
 export function handedOutFaults(
-  html: string,
+  text: string,
   part: Published,
-  slug: string,
-  { published, alone }: CardContext,
+  { published, slug, block }: { published: Published; slug: string; block: string | undefined },
   calculators: ReadonlyMap<string, Calculator>,
-): readonly Fault[] {
-  const due = pageFiguresOf(part, slug, editionOf(published, slug), calculators, alone)
-  if (html.includes(pageFiguresHtml(due))) return []
-  const opening = html.indexOf(`id="${pageFiguresId}">`)
-  const index = Math.max(0, opening)
-  const text = html.slice(html.indexOf('>', opening) + 1, html.indexOf('</script>', opening))
-  const read = opening < 0 ? undefined : readPageFigures(text)
-  if (read === undefined)
-    return [{ index, text: words`the figures for the reader’s browser are not there` }]
-  const faults = [...differences(read, due)].map((what) => ({
-    index,
-    text: words`in the figures for the reader’s browser ${what} is not what the record has`,
-  }))
+): readonly string[] {
+  const due = pageFiguresOf(part, slug, editionOf(published, slug), calculators, block)
+  if (text === pageFiguresText(due)) return []
+  const read = readPageFigures(text)
+  if (read === undefined) return [words`this is not what the kit hands to a reader’s browser`]
+  const faults = [...differences(read, due)].map(
+    (what) => words`in the figures for the reader’s browser ${what} is not what the record has`,
+  )
   return faults.length > 0
     ? faults
-    : [{ index, text: words`the figures for the reader’s browser are written otherwise` }]
+    : [words`the figures for the reader’s browser are written otherwise`]
 }
 
 function* differences(read: PageFigures, due: PageFigures): Generator<string> {

@@ -5,8 +5,8 @@
  * The numbers are worked again from their roots and written again, which must give the same file.
  * Every stretch of a page that is made of results (`printed.ts`), every number in a line of text and
  * every listed verdict is rendered again, which must give the same text. No page may print a number that
- * the file does not have, nor a card without the warnings that stand before it, nor hand figures to a
- * reader's browser that are not the file's.
+ * the file does not have, nor a card without the warnings that stand before it, nor have figures for a
+ * reader's browser beside it that are not the file's.
  */
 import { readdir, readFile } from 'node:fs/promises'
 import { join, sep } from 'node:path'
@@ -15,6 +15,7 @@ import { tables as tableRegistry } from '../../calculators/tables/index.ts'
 import {
   contextOf,
   dataHtml,
+  editionOf,
   lookupOf,
   numberHtml,
   panelHtml,
@@ -57,7 +58,7 @@ export async function verifySite(dist: string): Promise<readonly Discrepancy[]> 
   for (const name of await readdir(dist, { recursive: true })) {
     const file = name.split(sep).join('/')
     files.add(file)
-    if (name.endsWith('.html') || partFile.test(file) || isMade(file))
+    if ([/\.html$/, partFile, figuresFile].some((one) => one.test(file)) || isMade(file))
       pages.set(file, rooted(file, await readFile(join(dist, name), 'utf8'), base))
   }
   const read = readRecord(text)
@@ -68,8 +69,18 @@ export async function verifySite(dist: string): Promise<readonly Discrepancy[]> 
     .map((name) => name.replace('index.html', 'numbers.json'))
     .filter((name) => !pages.has(name))
     .map((file) => ({ file, line: 1, text: words`the numbers of this page are not there` }))
+  const notHanded = [...pages]
+    .filter(([, html]) => handedEdition(html) !== undefined)
+    .map(([name]) => name.replace(/[^/]*$/, 'figures.json'))
+    .filter((name) => !pages.has(name))
+    .map((file) => ({
+      file,
+      line: 1,
+      text: words`the figures for the reader’s browser are not there`,
+    }))
   return [
     ...lost,
+    ...notHanded,
     ...missingMade(read, pages),
     ...(await verifyRooted(text, pages, base)),
     ...deadIn(pages, files, base),
@@ -90,6 +101,13 @@ function deadIn(
 
 /** The numbers that one note's page stands on. */
 const partFile = /^notes\/([^/]+)\/numbers\.json$/
+
+/** What a page, of a note or of one of its blocks, hands to its reader's browser. */
+const figuresFile = /^notes\/([^/]+)\/(?:([^/]+)\/)?figures\.json$/
+
+/** The edition that a page says its figures are of; undefined where it has none. */
+const handedEdition = (html: string): string | undefined =>
+  /<html[^>]* data-figures="([^"]*)"/.exec(html)?.[1]
 
 /** A page with the addresses that it was rendered with. */
 const rooted = (file: string, text: string, base: string): string =>
@@ -166,6 +184,22 @@ async function verifyRooted(
     parts.set(slug, part)
     return part
   }
+  const handedOut = (
+    file: string,
+    text: string,
+    { note, name }: { note: string; name: string | undefined },
+  ): readonly Discrepancy[] => {
+    const block = name === undefined ? undefined : `${note}/${name}`
+    const part =
+      block === undefined
+        ? lookupOf(published).note(note) && partOfNote(note)
+        : lookupOf(published).block(block) && partBelow(published, note, [block])
+    const faults =
+      part === undefined
+        ? [words`there is no page here to have figures`]
+        : handedOutFaults(text, part, { published, slug: note, block }, calculators)
+    return faults.map((fault) => ({ file, line: 1, text: fault }))
+  }
   found.push(...(await compareMade(published, pages, base, calculators)))
   for (const [file, html] of pages) {
     if (isMade(file) || renamed.has(file)) continue
@@ -174,20 +208,23 @@ async function verifyRooted(
       found.push(...compareTexts(file, html, recordText(partOfNote(slug))))
       continue
     }
+    const handed = figuresFile.exec(file)
+    if (handed !== null) {
+      const [, note = '', name] = handed
+      found.push(...handedOut(file, html, { note, name }))
+      continue
+    }
     const [, note = '', name] = /^notes\/([^/]+)(?:\/([^/]+))?\/index\.html$/.exec(file) ?? []
     const alone = name === undefined || name === sheetName ? undefined : `${note}/${name}`
     const page = note === '' || name !== undefined ? undefined : note
     const ctx = contextOf(published, { base, calculators, page, alone })
     found.push(...verifyPage(file, html, ctx, kit))
-    const part =
-      alone === undefined
-        ? page === undefined || ctx.note(page) === undefined
-          ? undefined
-          : partOfNote(page)
-        : ctx.block(alone) && partBelow(published, note, [alone])
-    if (part === undefined) continue
-    for (const { index, text: fault } of handedOutFaults(html, part, note, ctx, calculators))
-      found.push({ file, line: lineIn(html, index), text: fault })
+    if ((page ?? alone) !== undefined && handedEdition(html) !== editionOf(published, note))
+      found.push({
+        file,
+        line: 1,
+        text: words`the page says another edition than its figures have`,
+      })
   }
   return found
 }

@@ -6006,6 +6006,12 @@ export const texts: Readonly<Record<string, string>> = {
   'Cannot tell: something it needs is not known.': 'Cannot tell: something it needs is not known.',
   // src/live/number-table.ts
   '{0} of {1} shown': '{0} of {1} shown',
+  // src/live/page.ts
+  'this page has no figures to work with': 'this page has no figures to work with',
+  'its figures could not be fetched': 'its figures could not be fetched',
+  'its figures could not be read': 'its figures could not be read',
+  'the notes have changed since it was opened; load it again':
+    'the notes have changed since it was opened; load it again',
   // src/live/panel.ts
   'The builder’s: {0}, {1}': 'The builder’s: {0}, {1}',
   'Take mine back': 'Take mine back',
@@ -6037,8 +6043,8 @@ export const texts: Readonly<Record<string, string>> = {
   // src/live/start.ts
   'Try your figures': 'Try your figures',
   'Use it with your own figures': 'Use it with your own figures',
-  'This cannot be worked here ({0}). The page stands as it is.':
-    'This cannot be worked here ({0}). The page stands as it is.',
+  'This cannot be worked here: {0}. The page stands as it is.':
+    'This cannot be worked here: {0}. The page stands as it is.',
   // src/live/strip.ts
   'Your figures': 'Your figures',
   '{0} figure of yours is in force.': '{0} figure of yours is in force.',
@@ -6612,8 +6618,8 @@ export const texts: Readonly<Record<string, string>> = {
     'From {0} on the verdict of {1}, in “{2}”, is {3}; it was {4}. What is new:',
   'The block as it stands now:': 'The block as it stands now:',
   // src/site/handed-out.ts
-  'the figures for the reader’s browser are not there':
-    'the figures for the reader’s browser are not there',
+  'this is not what the kit hands to a reader’s browser':
+    'this is not what the kit hands to a reader’s browser',
   'in the figures for the reader’s browser {0} is not what the record has':
     'in the figures for the reader’s browser {0} is not what the record has',
   'the figures for the reader’s browser are written otherwise':
@@ -6683,6 +6689,8 @@ export const texts: Readonly<Record<string, string>> = {
   'there is no numbers.json: this is not a finished site':
     'there is no numbers.json: this is not a finished site',
   'the numbers of this page are not there': 'the numbers of this page are not there',
+  'the figures for the reader’s browser are not there':
+    'the figures for the reader’s browser are not there',
   'numbers.json is not what the kit writes (format 1)':
     'numbers.json is not what the kit writes (format 1)',
   'the note `{0}` has no page': 'the note `{0}` has no page',
@@ -6690,6 +6698,9 @@ export const texts: Readonly<Record<string, string>> = {
   'the note `{0}` has no wall sheet': 'the note `{0}` has no wall sheet',
   'the page of an older name does not lead to the new one':
     'the page of an older name does not lead to the new one',
+  'there is no page here to have figures': 'there is no page here to have figures',
+  'the page says another edition than its figures have':
+    'the page says another edition than its figures have',
   '{0} is not what working it again gives': '{0} is not what working it again gives',
   'the warning `{0}` does not stand before the card `{1}`':
     'the warning `{0}` does not stand before the card `{1}`',

@@ -1,6 +1,6 @@
 /**
  * What the comparison of a browser's numbers with the build's runs in the browser: the page's own
- * figures, opened and changed as the page does it. In: the text of a page's `#Page-figures` and, change
+ * figures, opened and changed as the page does it. In: the text of a page's `figures.json` and, change
  * by change, all figures in force. Out: what each change leaves otherwise than the builder has it.
  */
 import { calculators as registry } from '../../calculators/index.ts'

@@ -11,6 +11,7 @@ import {
   card,
   change,
   field,
+  keep,
   keptFigures,
   number,
   openForm,
@@ -51,6 +52,37 @@ function verdictWith(overrides: Overrides, id: string): string {
   const block = blocks.find((one) => one.id === id)
   return block === undefined ? '' : verdictWords[verdictName(block)]
 }
+
+describe('figures that cannot be fetched', () => {
+  it('leave the page the builder’s, which the strip says until they can', async () => {
+    const { page, context, faults } = await opened(host, 'notes/pack/')
+    await keep(page, { 'pack/cells': '28' })
+    await page.evaluate(() => {
+      localStorage.setItem('worked-notes units /', 'us')
+    })
+    const before = await printed(page)
+    await page.route('**/figures.json*', (route) => route.abort())
+    await page.reload()
+    const summary = strip(page).locator('summary')
+    await expect
+      .poll(() => seen(summary))
+      .toBe('1 figure of yours is in force. This page shows the builder’s.')
+    expect(await printed(page)).toEqual(before)
+    expect(await page.locator('.yours').count()).toBe(0)
+    // The units stay as they were too, and the choice says so.
+    expect(await page.locator('work-units select').inputValue()).toBe('')
+    await card(page, 'pack/layout').locator('.try-bar button').first().click()
+    await expect
+      .poll(() => seen(card(page, 'pack/layout').locator('.try-bar [role=status]')))
+      .toContain('its figures could not be fetched')
+    await page.unroute('**/figures.json*')
+    await openForm(page, 'pack/layout')
+    await expect.poll(() => seen(summary)).toBe('1 figure of yours is in force.')
+    expect(await notAsWorked(page, { 'pack/cells': '28' })).toEqual([])
+    expect(faults.filter((one) => !/ERR_FAILED/.test(one))).toEqual([])
+    await context.close()
+  })
+})
 
 describe('a number of the text', () => {
   const cells = { 'pack/cells': '28' }

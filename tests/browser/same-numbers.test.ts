@@ -136,9 +136,7 @@ it(`after each of ${many} changes the browser has the doubles that the build has
   let compared = 0
   let moved = 0
   for (const slug of notes) {
-    const html = host.site.pages.get(`notes/${slug}/index.html`) ?? ''
-    const [, figures = ''] =
-      /<script type="application\/json" id="Page-figures">([^]*?)<\/script>/.exec(html) ?? []
+    const figures = host.site.files.get(`notes/${slug}/figures.json`)?.toString('utf8') ?? ''
     const roots = (JSON.parse(figures) as { roots: { numbers: Numbered[]; blocks: Numbered[] } })
       .roots
     const ids = new Set(

@@ -1,5 +1,5 @@
 /** The page that each block has to itself: what stands on it, what it hands to a reader, where it leads. */
-import { readFile, writeFile } from 'node:fs/promises'
+import { mkdir, readFile, rename, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { hazards, standingWords } from '../../calculators/hazards.ts'
@@ -11,7 +11,7 @@ import type { Published, PublishedBlock } from '../../src/ledger/published.ts'
 import { readRecord } from '../../src/ledger/record.ts'
 import { ledgerOf } from '../../src/ledger/roots.ts'
 import { work } from '../../src/ledger/work.ts'
-import { verifyTexts } from '../../src/site/verify.ts'
+import { verifySite, verifyTexts } from '../../src/site/verify.ts'
 import { addressesOf, attributeOf, brokenAddresses, elementsOf, hasClass, textIn } from './links.ts'
 import { builtSite, copyOf, small, type Built } from './site.ts'
 
@@ -107,10 +107,9 @@ describe('the page of a block', () => {
     const ids = published.blocks.map(({ calculator }) => calculator)
     const calculators = await loadCalculators(ids)
     eachBlock((block, html) => {
-      const script = elementsOf(html).find((one) => attributeOf(one, 'id') === 'Page-figures')
-      const text = /id="Page-figures">(.*?)<\/script>/.exec(html)?.[1] ?? ''
-      const figures = readPageFigures(text)
-      expect(script && figures).toBeDefined()
+      const file = `notes/${block.note}/${block.name}/figures.json`
+      const figures = readPageFigures(site.files.get(file)?.toString('utf8') ?? '')
+      expect(html).toContain(` data-figures="${figures?.edition ?? 'none'}"`)
       if (figures === undefined) return
       expect([figures.page, figures.block]).toEqual([block.note, block.id])
       const worked = work(ledgerOf(figures.roots), calculators).published
@@ -126,10 +125,11 @@ describe('the page of a block', () => {
 
 describe('verify', () => {
   const page = 'notes/loop/pump/index.html'
-  const found = async (change: (html: string) => string) => {
-    const html = site.pages.get(page) ?? ''
-    expect(change(html)).not.toBe(html)
-    const pages = new Map([...site.pages, [page, change(html)]])
+  const handed = 'notes/loop/pump/figures.json'
+  const found = async (change: (text: string) => string, of = page) => {
+    const text = site.files.get(of)?.toString('utf8') ?? ''
+    expect(change(text)).not.toBe(text)
+    const pages = new Map([...site.pages, [of, change(text)]])
     return (await verifyTexts(site.numbersJson, pages)).map(({ file, text }) => `${file}: ${text}`)
   }
 
@@ -137,27 +137,53 @@ describe('verify', () => {
     expect(await verifyTexts(site.numbersJson, site.pages)).toEqual([])
   })
   it('names the number that is handed out with another digit', async () => {
-    expect(await found((html) => html.replace('"typed":"2.4 m"', '"typed":"2.5 m"'))).toEqual([
-      `${page}: in the figures for the reader’s browser \`loop/supply\` is not what the record has`,
+    expect(
+      await found((text) => text.replace('"typed":"2.4 m"', '"typed":"2.5 m"'), handed),
+    ).toEqual([
+      `${handed}: in the figures for the reader’s browser \`loop/supply\` is not what the record has`,
     ])
   })
   it('finds a number and a block that are not handed out, and figures that are gone', async () => {
     expect(
-      await found((html) => html.replace(/\{"note":"loop","name":"bore".*?\},(?=\{"note")/, '')),
+      await found(
+        (text) => text.replace(/\{"note":"loop","name":"bore".*?\},(?=\{"note")/, ''),
+        handed,
+      ),
     ).toEqual([
-      `${page}: in the figures for the reader’s browser \`loop/bore\` is not what the record has`,
+      `${handed}: in the figures for the reader’s browser \`loop/bore\` is not what the record has`,
     ])
     expect(
-      await found((html) => html.replace(/"blocks":\[\{.*?\}\](?=\},"sources")/, '"blocks":[]')),
+      await found(
+        (text) => text.replace(/"blocks":\[\{.*?\}\](?=\},"sources")/, '"blocks":[]'),
+        handed,
+      ),
     ).toEqual([
-      `${page}: in the figures for the reader’s browser \`loop/pump\` is not what the record has`,
+      `${handed}: in the figures for the reader’s browser \`loop/pump\` is not what the record has`,
     ])
-    expect(await found((html) => html.replace('id="Page-figures"', 'id="Other"'))).toEqual([
-      `${page}: the figures for the reader’s browser are not there`,
+    expect(await found((text) => text.slice(0, -3), handed)).toEqual([
+      `${handed}: this is not what the kit hands to a reader’s browser`,
+    ])
+  })
+  it('finds a file of figures that is gone, one of no page, and another edition', async () => {
+    const folder = await copyOf(site.folder)
+    await mkdir(join(folder, 'notes/loop/figures'))
+    await rename(join(folder, handed), join(folder, 'notes/loop/figures/figures.json'))
+    const said = (await verifySite(folder)).map(({ file, text }) => `${file}: ${text}`)
+    expect(said).toEqual([
+      `${handed}: the figures for the reader’s browser are not there`,
+      'notes/loop/figures/figures.json: there is no page here to have figures',
+    ])
+    expect(
+      await found((html) => html.replace(/ data-figures="[^"]*"/, ' data-figures="000000"')),
+    ).toEqual([`${page}: the page says another edition than its figures have`])
+    expect(await found((html) => html.replace(/ data-figures="[^"]*"/, ''))).toEqual([
+      `${page}: the page says another edition than its figures have`,
     ])
   })
   it('finds a source of a calculator altered, the block’s title, and its way back', async () => {
-    expect((await found((html) => html.replace('"trust":"', '"trust":"not '))).length).toBe(1)
+    expect((await found((text) => text.replace('"trust":"', '"trust":"not '), handed)).length).toBe(
+      1,
+    )
     expect((await found((html) => html.replace('<h1>', '<h1>Not '))).length).toBe(1)
     expect(
       (await found((html) => html.replace('Back to its place', 'Back to no place'))).length,

@@ -73,11 +73,8 @@ describe('verify', () => {
       /<table class="ledger origins">.*?<\/table>/,
     ],
     ['the card on its page', 'notes/loop/pump/index.html', /<article class="card.*?<\/article>/],
-    [
-      'what a block’s page hands out',
-      'notes/loop/pump/index.html',
-      /(?<=id="Page-figures">).*?(?=<\/script>)/,
-    ],
+    ['what a block’s page hands out', 'notes/loop/pump/figures.json', /"roots":.*/],
+    ['what a note’s page hands out', 'notes/loop/figures.json', /"roots":.*/],
     [
       'what a calculator’s form starts from',
       'calculators/pump-and-loop/index.html',

@@ -6,8 +6,8 @@ import {
   contextOf,
   editionOf,
   numberHtml,
-  pageFiguresHtml,
   pageFiguresOf,
+  pageFiguresText,
   storiesHtml,
 } from '../../src/card/index.ts'
 import { work } from '../../src/ledger/work.ts'
@@ -30,21 +30,25 @@ function card(name: string): string {
   return `<work-card id="${name}" data-block="${block.id}">${blockHtml(block, ctx)}</work-card>`
 }
 
-const figures = pageFiguresHtml(
-  pageFiguresOf(
-    partOf(built, 'keeping-cool', []),
-    'keeping-cool',
-    editionOf(built, 'keeping-cool'),
-    calculators,
-  ),
-)
+const handed = (edition: string): string =>
+  pageFiguresText(
+    pageFiguresOf(partOf(built, 'keeping-cool', []), 'keeping-cool', edition, calculators),
+  )
+
+const edition = editionOf(built, 'keeping-cool')
+
+/** A server that has the page's figures and nothing else. */
+const answers = (answer: () => Response | Promise<Response>) => (address: string) => {
+  expect(address).toBe(`figures.json?${edition}`)
+  return Promise.resolve(answer())
+}
 
 function page(): string {
   const flow = ctx.number('keeping-cool/pump.flow')
   const draw = ctx.number('keeping-cool/pumpDraw')
   if (flow === undefined || draw === undefined) throw new Error('no number')
   const own = built.numbers.filter(({ note }) => note === 'keeping-cool')
-  return `<main><p id="text">${numberHtml(flow, ctx)} ${numberHtml(draw, ctx)} ${numberHtml(flow, ctx, { unit: 'L/s', digits: 2 })}</p>${card('pump')}${card('taken')}<div data-stories="keeping-cool">${storiesHtml(own, ctx)}</div>${figures}</main><work-strip></work-strip>`
+  return `<main><p id="text">${numberHtml(flow, ctx)} ${numberHtml(draw, ctx)} ${numberHtml(flow, ctx, { unit: 'L/s', digits: 2 })}</p>${card('pump')}${card('taken')}<div data-stories="keeping-cool">${storiesHtml(own, ctx)}</div></main><work-strip></work-strip>`
 }
 
 /** What the build wrote, without what the script adds. */
@@ -102,6 +106,11 @@ const untouched = () => written() === before
 beforeEach(async () => {
   vi.resetModules()
   document.documentElement.dataset.base = '/'
+  document.documentElement.dataset.figures = edition
+  vi.stubGlobal(
+    'fetch',
+    answers(() => new Response(handed(edition))),
+  )
   document.body.innerHTML = page()
   before = written()
   localStorage.clear()
@@ -292,13 +301,41 @@ describe('figures of one’s own', () => {
 })
 
 describe('when something fails', () => {
-  it('says so under the card', async () => {
-    for (const script of document.querySelectorAll('#Page-figures')) script.textContent = '{'
-    document.querySelector<HTMLElement>('#pump .try-bar button')?.click()
+  const said = () => document.querySelector('#pump .try-bar [role=status]')?.textContent
+  const press = () => document.querySelector<HTMLElement>('#pump .try-bar button')?.click()
+
+  it.each([
+    ['the file is not there', () => new Response('', { status: 404 }), 'could not be fetched'],
+    ['no network', () => Promise.reject(new Error('offline')), 'could not be fetched'],
+    ['the file is cut off', () => new Response('{"page":'), 'could not be read'],
+    ['the notes were built again', () => new Response(handed('ffffff')), 'load it again'],
+  ])('says so under the card: %s', async (_, answer, reason) => {
+    vi.stubGlobal('fetch', answers(answer))
+    press()
     await vi.waitFor(() => {
-      expect(document.querySelector('#pump .try-bar [role=status]')?.textContent).toContain(
-        'The page stands as it is',
-      )
+      expect(said()).toContain(reason)
     })
+    expect(said()).toContain('The page stands as it is.')
+    expect(untouched()).toBe(true)
+  })
+
+  it('works at the next press, when the network is back', async () => {
+    vi.stubGlobal(
+      'fetch',
+      answers(() => Promise.reject(new Error('offline'))),
+    )
+    press()
+    await vi.waitFor(() => {
+      expect(said()).toContain('could not be fetched')
+    })
+    vi.stubGlobal(
+      'fetch',
+      answers(() => new Response(handed(edition))),
+    )
+    press()
+    await vi.waitFor(() => {
+      expect(document.querySelector('#pump .try-form')).not.toBeNull()
+    })
+    expect(said()).toBe('')
   })
 })
