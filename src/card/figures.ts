@@ -17,7 +17,16 @@ import type { Given, PlainValue, PublishedBlock, PublishedNumber } from '../ledg
 import type { CardContext } from './context.ts'
 import { attribute, escape, symbolsHtml } from './html.ts'
 import { markHtml } from './mark.ts'
-import { dataHtml, hasStory, nowText, quantityHtml, storyHref, textIn, textOf } from './number.ts'
+import {
+  dataHtml,
+  hasStory,
+  nowText,
+  quantityHtml,
+  rowHref,
+  storyHref,
+  textIn,
+  textOf,
+} from './number.ts'
 import { cannotTell } from './words.ts'
 import { words } from '../words/words.ts'
 
@@ -75,7 +84,7 @@ function numberCell(
   const note = origin.note === number.note ? undefined : ctx.note(origin.note)
   return {
     html: [
-      linkedHtml(origin.id, `${markHtml(origin)}${dataHtml(number)}`, ctx),
+      linkedHtml(origin, `${markHtml(origin)}${dataHtml(number)}`, ctx, number.block),
       now === undefined ? '' : ` <span class="now">${words`now ${escape(now)}`}</span>`,
       moved ? ` <span class="yours">${words`the builder’s ${escape(textOf(before))}`}</span>` : '',
     ].join(''),
@@ -87,10 +96,17 @@ function numberCell(
   }
 }
 
-function linkedHtml(id: string, html: string, ctx: CardContext): string {
-  return hasStory(id, ctx)
-    ? `<a class="number-link" href="${escape(storyHref(id, ctx))}">${html}</a>`
-    : `<span class="number-plain">${html}</span>`
+function linkedHtml(
+  { id, block, calculator }: PublishedNumber,
+  html: string,
+  ctx: CardContext,
+  card: string | null,
+): string {
+  if (!hasStory(id, ctx)) return `<span class="number-plain">${html}</span>`
+  // A result's story is the card it stands in: from there it leads to what the table says of the card.
+  const own = calculator !== null && block !== null && block === card
+  const href = own ? rowHref(block, ctx) : storyHref(id, ctx)
+  return `<a class="number-link" href="${escape(href)}">${html}</a>`
 }
 
 type InField = NumberField | ChoiceField | TextField

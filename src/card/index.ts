@@ -12,7 +12,7 @@ export { hazardElementId, hazardLineHtml, hazardsHtml, panelHtml } from './hazar
 export { firm } from './firm.ts'
 export { escape, idOf, symbolsHtml } from './html.ts'
 export { lookupOf, type Lookup } from './lookup.ts'
-export { markHtml } from './mark.ts'
+export { markHtml, markSymbolsHtml } from './mark.ts'
 export { dataHtml, numberHtml, storyHref, storyId, textOf, type NumberOptions } from './number.ts'
 export { calculatorItemHtml, outsideHtml, usesHtml } from './outside.ts'
 export { countsHtml, guessListHtml, noteItemHtml } from './note-list.ts'

@@ -46,16 +46,41 @@ export function storyId(id: string): string {
   return `Story-${idOf(nameOf(id))}`
 }
 
-/** A result in a table has its story with its block: it has no row of its own. */
 export function isTableResult(number: PublishedNumber): boolean {
   return number.calculator !== null && number.name.split('.').length > 2
 }
 
+/** The number that another one is, given by name. */
+export function referenceOf({ expression }: PublishedNumber): string | undefined {
+  return typeof expression === 'object' && 'ref' in expression ? expression.ref : undefined
+}
+
+/** What an input was taken from whole: its story is that number's. */
+export function givenByName(number: PublishedNumber): string | undefined {
+  return number.block !== null && number.calculator === null ? referenceOf(number) : undefined
+}
+
+/**
+ * Where a number's story is told. A result's is its card, where it is worked; an input's that was given
+ * by name is the story of that name; any other has a row in the table at the end of its note.
+ */
 export function storyHref(id: string, ctx: CardContext): string {
-  const slug = slugOf(id)
   const number = ctx.number(id)
-  const story = number !== undefined && isTableResult(number) ? (number.block ?? id) : id
-  return `${slug === ctx.page ? '' : ctx.href(`/notes/${slug}/`)}#${storyId(story)}`
+  const name = number && givenByName(number)
+  if (name !== undefined) return storyHref(name, ctx)
+  const block = number?.calculator === null ? null : number?.block
+  return block === null || block === undefined
+    ? rowHref(id, ctx)
+    : `${pageHref(block, ctx)}#${nameOf(block)}`
+}
+
+/** The row of a number or a block in the table at the end of its note. */
+export const rowHref = (id: string, ctx: CardContext): string =>
+  `${pageHref(id, ctx)}#${storyId(id)}`
+
+function pageHref(id: string, ctx: CardContext): string {
+  const slug = slugOf(id)
+  return slug === ctx.page ? '' : ctx.href(`/notes/${slug}/`)
 }
 
 /** What is of no note has no story to lead to. */
@@ -70,7 +95,10 @@ export function textIn(
   value: number | null = number.value,
 ): string {
   if (value === null) return cannotTell
-  const figures = digits ?? number.figures ?? (unit === number.display ? undefined : 4)
+  const figures =
+    digits ??
+    (unit === number.display ? number.figures : Math.max(2, number.figures ?? 4)) ??
+    undefined
   return formatQuantity(value, unit, figures === undefined ? { exact: true } : { figures })
 }
 

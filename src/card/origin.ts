@@ -8,12 +8,15 @@ import { receiptKey } from '../ledger/money.ts'
 import type { CardContext } from './context.ts'
 import { firm, sentenceHtml } from './firm.ts'
 import { attribute, escape } from './html.ts'
-import { dataHtml, nameOf, nowText, storyHref, textIn, textOf } from './number.ts'
+import { dataHtml, nameOf, nowText, referenceOf, storyHref, textIn, textOf } from './number.ts'
 import { capital, dateWords, isSum, labelOf } from './words.ts'
 import { words } from '../words/words.ts'
 
 const signs = { '+': '+', '-': '−', '*': '×', '/': '÷' } as const
 const strength = { '+': 1, '-': 1, '*': 2, '/': 2 } as const
+
+/** A sign after a sign is read as a slip. */
+const signed = (text: string): string => (text.startsWith('−') ? `(${text})` : text)
 
 /**
  * `2.4 m + 2.8 m`: a sum with its numbers put in, brackets only where they are needed. Where a later
@@ -26,10 +29,10 @@ export function expressionText(expression: Expression, ctx: CardContext): string
       const number = inForce(one.ref, ctx)
       return number === undefined ? nameOf(one.ref) : textOf(number)
     }
-    if (one.op === 'negate') return `−${write(one.of, 3)}`
+    if (one.op === 'negate') return `−${signed(write(one.of, 3))}`
     const own = strength[one.op]
     const firmer = one.op === '-' || one.op === '/' ? own + 1 : own
-    const text = `${write(one.left, own)} ${signs[one.op]} ${write(one.right, firmer)}`
+    const text = `${write(one.left, own)} ${signs[one.op]} ${signed(write(one.right, firmer))}`
     return own < outer ? `(${text})` : text
   }
   return write(expression, 0)
@@ -93,12 +96,6 @@ function measuredHtml(number: PublishedNumber): string {
   const { title, plusMinus } = instrument
   const within = plusMinus === undefined ? '' : ` (${withinText(plusMinus)})`
   return `${measured} ${words`Instrument: ${ended(title + within)}`}`
-}
-
-/** The number that an input was given by name. */
-export function referenceOf(number: PublishedNumber): string | undefined {
-  const { expression } = number
-  return typeof expression === 'object' && 'ref' in expression ? expression.ref : undefined
 }
 
 function workedHtml(number: PublishedNumber, ctx: CardContext): string {
@@ -178,7 +175,7 @@ const placeOf = (
 ]
 
 /** What later numbers made of it: its own replacement, or those that moved what it is worked from. */
-function laterHtml(number: PublishedNumber, ctx: CardContext): string {
+export function laterHtml(number: PublishedNumber, ctx: CardContext): string {
   const later = ctx.replacedBy(number.id)
   if (later !== undefined) {
     const now = nowText(number)

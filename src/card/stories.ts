@@ -1,15 +1,16 @@
 /**
  * The story of every number of a note, as a plain table at its end: the place the numbers link to, on
  * paper too. A row says how the number came, where from, what it rests on and where it stands. Numbers
- * of the text come first, in order of place. Those of a block follow, gathered: inputs and results with
- * one and the same story share a row. Results in tables stand in their card only.
+ * of the text come first, in order of place. Those of a block follow, gathered: inputs with one and the
+ * same story share a row. What a block was given by name has its story under that name. Its results are
+ * worked in its card: they share a row, but for those that later numbers moved.
  */
 import type { PublishedBlock, PublishedNumber } from '../ledger/published.ts'
 import type { CardContext } from './context.ts'
 import { escape } from './html.ts'
 import { markHtml } from './mark.ts'
-import { isTableResult, nameOf, storyId } from './number.ts'
-import { originHtml, placeHref, storyLink, valueHtml } from './origin.ts'
+import { givenByName, isTableResult, nameOf, storyId } from './number.ts'
+import { laterHtml, originHtml, placeHref, storyLink, valueHtml } from './origin.ts'
 import { howWords, isSum, labelOf } from './words.ts'
 import { words } from '../words/words.ts'
 
@@ -40,17 +41,22 @@ function rowHtml(number: PublishedNumber, ctx: CardContext): string {
 /** One number of a block among others with the same story. */
 function itemHtml(number: PublishedNumber, ctx: CardContext): string {
   // A result rests on all that went into its card; an input names what it was taken from.
-  const rests = number.calculator === null ? number.rests : []
-  const from = rests.map((id) => `, ${storyLink(id, ctx)}`).join('')
-  return `<li id="${storyId(number.id)}">${escape(labelOf(number, ctx))} ${valueHtml(number, ctx)}${from}</li>`
+  const result = number.calculator !== null
+  const from = (result ? [] : number.rests).map((id) => `, ${storyLink(id, ctx)}`).join('')
+  const id = result ? '' : ` id="${storyId(number.id)}"`
+  return `<li${id}>${escape(labelOf(number, ctx))} ${valueHtml(number, ctx)}${from}</li>`
 }
 
 function gatheredHtml(numbers: readonly PublishedNumber[], ctx: CardContext): string {
   const groups = Map.groupBy(numbers, (number) => `${howHtml(number)}|${originHtml(number, ctx)}`)
-  const rows = [...groups.values()].flatMap(([first, ...more]) => {
+  const rows = [...groups.values()].flatMap((members) => {
+    const [first] = members
     if (first === undefined) return []
-    const items = [first, ...more].map((number) => itemHtml(number, ctx)).join('')
-    return `<tr><td colspan="2"><ul class="story-list">${items}</ul></td><td data-label="${words`How`}">${howHtml(first)}</td><td data-label="${words`Where from`}" colspan="3">${originHtml(first, ctx)}</td></tr>`
+    const told = first.calculator !== null && laterHtml(first, ctx) === ''
+    const what = told
+      ? words`What comes out`
+      : `<ul class="story-list">${members.map((number) => itemHtml(number, ctx)).join('')}</ul>`
+    return `<tr><td colspan="2">${what}</td><td data-label="${words`How`}">${howHtml(first)}</td><td data-label="${words`Where from`}" colspan="3">${originHtml(first, ctx)}</td></tr>`
   })
   return rows.join('')
 }
@@ -78,7 +84,9 @@ function blockBody(id: string, numbers: readonly PublishedNumber[], ctx: CardCon
     block === undefined
       ? escape(nameOf(id))
       : `<a href="#${block.name}">${escape(block.title)}</a>, ${placeText(block)}`
-  const rows = numbers.filter((number) => !isTableResult(number)).toSorted(byField(id, ctx))
+  const rows = numbers
+    .filter((number) => !isTableResult(number) && givenByName(number) === undefined)
+    .toSorted(byField(id, ctx))
   return `<tbody><tr class="group" id="${storyId(id)}"><th colspan="6" scope="rowgroup">${title}</th></tr>${gatheredHtml(rows, ctx)}</tbody>`
 }
 
@@ -100,7 +108,7 @@ export function storiesHtml(numbers: readonly PublishedNumber[], ctx: CardContex
     words`Place`,
   ]
   return [
-    `<table class="stories"><caption>${words`Every number of this note, and where it comes from. Places are lines of ${file}.`}</caption>`,
+    `<table class="stories"><caption>${words`Where every number of this note comes from. What a block was given by name stands under that name, and what comes out of it is worked in its card. Places are lines of ${file}.`}</caption>`,
     `<thead><tr>${heads.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead>`,
     own === ''
       ? ''

@@ -4,7 +4,13 @@
  * Digits follow the least precise of what it is worked from, two at least; what the builder chose
  * (a bore, a length to cut) is as exact as it is made and does not count.
  */
-import { displayUnit, formatQuantity, fromSI, toSI } from '../quantity/index.ts'
+import {
+  counterpart as usualCounterpart,
+  displayUnit,
+  formatQuantity,
+  fromSI,
+  toSI,
+} from '../quantity/index.ts'
 import type { ParsedQuantity, Quantity } from '../quantity/types.ts'
 import type { PublishedNumber, UnitSystem } from './published.ts'
 import { words } from '../words/words.ts'
@@ -96,21 +102,34 @@ export function showRoot(
       : formatQuantity(quantity.value, unit, figures === null ? { exact: true } : { figures })
   const other = counterpart(quantity, unit, units)
   if (other === undefined) return { shown, display: unit }
-  const shownOther = formatQuantity(quantity.value, other, { figures: Math.max(2, figures ?? 3) })
+  const shownOther = formatQuantity(quantity.value, other, { figures: converted(figures) })
   return { shown, display: unit, shownOther, displayOther: other }
 }
+
+/** In another unit than it was typed in, one figure would say another size: `6 in` is no `200 mm`. */
+const converted = (figures: number | null): number => Math.max(2, figures ?? 3)
+
+/** The figures of a number in the unit that it is shown in. */
+export const figuresShown = (
+  figures: number | null,
+  typedIn: string | undefined,
+  display: string,
+): number | null => (figures === null || typedIn === display ? figures : converted(figures))
 
 /** The field's unit, or the usual one, of the system that `unit` does not belong to. */
 function counterpart(
   quantity: Quantity,
   unit: string,
-  units: readonly [metric: string, us: string] = [
-    displayUnit(quantity, 'metric'),
-    displayUnit(quantity, 'us'),
-  ],
+  units?: readonly [metric: string, us: string],
 ): string | undefined {
-  const [metric, us] = units
-  const other = isCustomary(unit) ? metric : us
+  const [metric, us] = units ?? [displayUnit(quantity, 'metric'), displayUnit(quantity, 'us')]
+  const system = isCustomary(unit) ? 'metric' : 'us'
+  // Nothing has no size to choose a unit by, and a rate keeps the size of its own: $/ft is no $/km.
+  const kept =
+    units === undefined && (quantity.value === 0 || unit.includes('/'))
+      ? usualCounterpart(unit, system)
+      : undefined
+  const other = kept ?? (system === 'metric' ? metric : us)
   return metric === us || other === unit ? undefined : other
 }
 
@@ -133,20 +152,21 @@ export function showWorked(
   quantity: Quantity | null,
   units: readonly [metric: string, us: string],
   systems: readonly UnitSystem[],
-  figures: number | null,
+  { figures, unit: typedIn }: { readonly figures: number | null; readonly unit?: string },
   exact: boolean,
 ): ShownAs {
   const first = systems[0] === 'us' ? units[1] : units[0]
   const second = systems[0] === 'us' ? units[0] : units[1]
   if (quantity === null) return { shown: words`cannot tell`, display: first }
-  const options = exact ? { exact: true } : { figures: figures ?? 3 }
-  const shown = formatQuantity(quantity.value, first, options)
+  const options = (unit: string) =>
+    exact ? { exact: true } : { figures: figuresShown(figures, typedIn, unit) ?? 3 }
+  const shown = formatQuantity(quantity.value, first, options(first))
   if (first === second) return { shown, display: first }
   return {
     shown,
     display: first,
     // An exact size is exact in its own unit only.
-    shownOther: formatQuantity(quantity.value, second, exact ? { figures: 3 } : options),
+    shownOther: formatQuantity(quantity.value, second, exact ? { figures: 3 } : options(second)),
     displayOther: second,
   }
 }

@@ -80,6 +80,7 @@ const both: Pairs = [
   ['mΩ/m', 'mΩ/ft'],
   ['Ω/km', 'mΩ/ft'],
   ['US$/km', 'US$/mi'],
+  ['US$/m', 'US$/ft'],
 ]
 
 /** From US units only: the metric one stays in either system, or has a row above. */

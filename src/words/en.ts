@@ -5250,8 +5250,8 @@ export const texts: Readonly<Record<string, string>> = {
   'line {0}': 'line {0}',
   'Rests on': 'Rests on',
   Place: 'Place',
-  'Every number of this note, and where it comes from. Places are lines of {0}.':
-    'Every number of this note, and where it comes from. Places are lines of {0}.',
+  'Where every number of this note comes from. What a block was given by name stands under that name, and what comes out of it is worked in its card. Places are lines of {0}.':
+    'Where every number of this note comes from. What a block was given by name stands under that name, and what comes out of it is worked in its card. Places are lines of {0}.',
   'In the text': 'In the text',
   // src/card/take/ask.ts
   'Question: {0} ({1})': 'Question: {0} ({1})',

@@ -1,7 +1,7 @@
 /** Work cards, hazards and the table of stories, as a reader sees them. */
 import { HtmlValidate } from 'html-validate/node'
 import { describe, expect, it } from 'vitest'
-import { blockHtml, hazardsHtml, storiesHtml } from '../../src/card/index.ts'
+import { blockHtml, hazardsHtml, storiesHtml, storyHref } from '../../src/card/index.ts'
 import { expressionText } from '../../src/card/origin.ts'
 import { blockNamed, context, numberNamed, published } from './fixture.ts'
 
@@ -117,10 +117,30 @@ describe('stories', () => {
   const own = published.numbers.filter(({ note }) => note === 'keeping-cool')
   const html = storiesHtml(own, ctx)
   it('has a row for every number, with the id its links lead to', () => {
-    const links = published.blocks.map((block) => blockHtml(block, ctx)).join('')
-    for (const [, id = ''] of links.matchAll(/href="#(Story-[^"]+)"/g)) {
-      expect(html).toContain(` id="${id}"`)
-    }
+    const links = published.blocks.map((block) => blockHtml(block, ctx)).join('') + html
+    const ids = [...links.matchAll(/href="#(Story-[^"]+)"/g)].map(([, id = '']) => id)
+    expect(new Set(ids).size).toBeGreaterThan(5)
+    for (const id of ids) expect(html).toContain(` id="${id}"`)
+  })
+  it('of a result are its card, which the table says in one row', () => {
+    expect(storyHref('keeping-cool/pump.flow', ctx)).toBe('#pump')
+    expect(storyHref('keeping-cool/pump.flow', context({ page: 'hill-climb' }))).toBe(
+      '/notes/keeping-cool/#pump',
+    )
+    const body = /<tbody><tr class="group" id="Story-pump">.*?<\/tbody>/.exec(html)?.[0] ?? ''
+    expect(body).not.toContain('data-number="keeping-cool/pump.flow"')
+    expect(text(body).match(/What comes out/g)).toHaveLength(1)
+    expect(text(body)).toMatch(/Worked out by\s+Flow in the loop\s+from what went in\./)
+    // Inside the card the way to the card would lead nowhere.
+    expect(blockHtml(blockNamed('pump'), ctx)).toContain('href="#Story-pump"')
+  })
+  it('of what was given by name stand under that name alone', () => {
+    const input = published.numbers.find(({ expression, block }) =>
+      block === 'keeping-cool/pump' ? typeof expression === 'object' && 'ref' in expression : false,
+    )
+    expect(storyHref(input?.id ?? '', ctx)).toMatch(/\/notes\/hill-climb\/#|^#Story-/)
+    expect(html).not.toContain(` data-number="${input?.id ?? ''}"`)
+    expect(html).not.toContain('Given by name.')
   })
   it('tells where each kind comes from', () => {
     const words = text(html)
@@ -143,6 +163,9 @@ describe('stories', () => {
       '2.4\u00a0m ÷ (3 ÷ 4)',
     )
     expect(expressionText({ op: 'negate', of: sum }, ctx)).toBe('−(2.4\u00a0m + 1)')
+    expect(expressionText({ op: 'negate', of: -2 }, ctx)).toBe('−(−2)')
+    expect(expressionText({ op: '-', left: ref, right: -2 }, ctx)).toBe('2.4\u00a0m − (−2)')
+    expect(expressionText({ op: '+', left: -2, right: ref }, ctx)).toBe('−2 + 2.4\u00a0m')
   })
   it('names what a later number changed', () => {
     const later = {

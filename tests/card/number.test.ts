@@ -1,6 +1,6 @@
 /** Numbers in a line of text: their words, links, units and escaping. */
 import { describe, expect, it } from 'vitest'
-import { markHtml, numberHtml, storyId } from '../../src/card/index.ts'
+import { markHtml, markSymbolsHtml, numberHtml, storyId } from '../../src/card/index.ts'
 import type { Firmness, Kind, PublishedNumber } from '../../src/ledger/published.ts'
 import { context, numberNamed, published } from './fixture.ts'
 
@@ -107,7 +107,13 @@ describe('markHtml', () => {
         ? firm.map((firmness) => markHtml({ kind, firmness }))
         : [markHtml({ kind, firmness: kind })],
     )
-    const drawings = all.map((html) => html.replace(/<svg[^>]*>/, ''))
+    const symbols = new Map(
+      [...markSymbolsHtml().matchAll(/<symbol id="([^"]+)"[^>]*>(.*?)<\/symbol>/g)].map(
+        ([, id, drawing]) => [id, drawing],
+      ),
+    )
+    const drawings = all.map((html) => symbols.get(/<use href="#([^"]+)"\/>/.exec(html)?.[1]))
+    expect(drawings).not.toContain(undefined)
     const words = all.map((html) => /aria-label="([^"]+)"/.exec(html)?.[1])
     expect(new Set(drawings).size).toBe(8)
     expect(new Set(words).size).toBe(8)

@@ -52,6 +52,34 @@ describe('the figures', () => {
     expect([shown, figures, exact, shownOther]).toEqual(['5\u00a0A', null, true, undefined])
   })
 
+  it.each([
+    ['6 in', '0.15\u00a0m', '0.50\u00a0ft'],
+    ['6.0 in', '0.15\u00a0m', '0.50\u00a0ft'],
+    ['0.006 km', '6.0\u00a0m', '20\u00a0ft'],
+    ['8 m', '8\u00a0m', '26\u00a0ft'],
+  ])(
+    'of one digit are two in another unit, or it would be another size: %s',
+    async (typed, ...due) => {
+      const ledger = await soundLedger({
+        n: `<Reading id="q" value="${typed}" with="tape" />\n\n<Calc id="c" use="cut" pieces={[{ length: q }]} />`,
+      })
+      const { shown, shownOther } = numberOf(ledger, 'n/c.pieces.0.length')
+      expect([shown, shownOther]).toEqual(due)
+    },
+  )
+
+  it.each([
+    ['0 in', '0\u00a0mm'],
+    ['0.000 in', '0\u00a0mm'],
+    ['0 km', '0\u00a0mi'],
+    ['$2/ft', '6.6\u00a0US$/m'],
+    ['120 Wh/mi', '74.6\u00a0Wh/km'],
+    ['5 ft/s', '1.5\u00a0m/s'],
+  ])('stand in the other system in a unit of like size: %s', async (typed, due) => {
+    const ledger = await soundLedger({ n: `<Assumed id="q" value="${typed}" because="so" />` })
+    expect(numberOf(ledger, 'n/q').shownOther).toBe(due)
+  })
+
   it('of a choice do not count', async () => {
     const ledger = await soundLedger({
       n: '<Calc id="c" use="cut" pieces={[{ length: "1 m" }, { length: "0.5 m" }]} />',

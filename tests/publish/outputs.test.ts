@@ -101,7 +101,7 @@ describe('the feed', () => {
       /<pre>Fuse and wire of a small motor\n[^]*WHAT COMES OUT\n- Fuse: 7\.5&nbsp;A/,
     )
     expect(html).toContain(
-      'A <a href="https://barge.example/a/b/notes/bilge-pump/#Story-pumpFuse--fuse">7.5&nbsp;A</a> goes in',
+      'A <a href="https://barge.example/a/b/notes/bilge-pump/#pumpFuse">7.5&nbsp;A</a> goes in',
     )
     const elements = elementsOf(html)
     for (const { tagName, attrs } of elements) {

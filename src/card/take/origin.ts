@@ -4,7 +4,7 @@
  */
 import type { PublishedNumber } from '../../ledger/published.ts'
 import type { CardContext } from '../context.ts'
-import { referenceOf } from '../origin.ts'
+import { referenceOf } from '../number.ts'
 
 export function originOf(number: PublishedNumber, ctx: CardContext): PublishedNumber {
   const seen = new Set<string>()

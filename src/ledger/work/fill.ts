@@ -9,7 +9,7 @@ import { dimensions, displayUnit, unitOf } from '../../quantity/index.ts'
 import type { Quantity } from '../../quantity/types.ts'
 import { currencyOf, moneyText } from '../money.ts'
 import type { PublishedNumber } from '../published.ts'
-import { showRoot, shownIn, showWorked, type ShownAs } from '../show.ts'
+import { figuresShown, showRoot, shownIn, showWorked, type ShownAs } from '../show.ts'
 import type { Evaluated, WorkContext } from './context.ts'
 import { plusMinusOf } from './plus-minus.ts'
 
@@ -18,6 +18,7 @@ export function filled(ctx: WorkContext, number: PublishedNumber): PublishedNumb
   const { quantity, firmness, figures } = evaluated
   const original = originalOf(ctx, number)
   const plusMinus = plusMinusOf(ctx, number)
+  const shown = shownAs(ctx, number, (original ?? number).typed, evaluated)
   return {
     ...withoutOther(number),
     ...(original === undefined
@@ -29,8 +30,8 @@ export function filled(ctx: WorkContext, number: PublishedNumber): PublishedNumb
     ...(quantity?.of === undefined ? {} : { of: quantity.of }),
     vector: quantity?.vector ?? number.vector,
     flavour: quantity?.flavour ?? number.flavour,
-    ...shownAs(ctx, number, (original ?? number).typed, evaluated),
-    figures,
+    ...shown,
+    figures: figuresShown(figures, evaluated.unit, shown.display),
     plusMinus,
     now: quantity?.value ?? null,
   }
@@ -90,7 +91,7 @@ function shownAs(
     quantity,
     unitsFor(quantity, field, unit),
     ctx.published.site.units,
-    figures,
+    evaluated,
     number.part !== undefined && figures === null,
   )
 }

@@ -76,7 +76,7 @@ function addResult(
     of: output.of,
     vector,
     flavour,
-    ...showWorked(quantity, output.units, systems, figures, exact),
+    ...showWorked(quantity, output.units, systems, { figures }, exact),
     figures,
     ...(exact ? { exact } : {}),
     plusMinus: null,
