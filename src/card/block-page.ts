@@ -5,7 +5,7 @@
  * that is worked besides; `verify` holds each of them.
  */
 import { standingWords } from '../../calculators/hazard-names.ts'
-import { givenIds } from '../ledger/given.ts'
+import { givenIds, usedGiven } from '../ledger/given.ts'
 import type { PublishedBlock } from '../ledger/published.ts'
 import { blockHtml } from './block.ts'
 import { sourceText } from './calculator.ts'
@@ -55,7 +55,7 @@ export function blockPage(block: PublishedBlock, ctx: CardContext): BlockPage {
 
 /** The numbers at the bottom of it, each with its source. */
 function originsHtml(block: PublishedBlock, ctx: CardContext): string {
-  const roots = rootsOf(givenIds(block.given), ctx)
+  const roots = rootsOf(givenIds(usedGiven(block)), ctx)
   if (roots.length === 0) return ''
   const rows = roots.map((root) => {
     const from = root.note === block.note ? '' : (ctx.note(root.note)?.title ?? root.note)

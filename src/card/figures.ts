@@ -13,6 +13,7 @@ import type {
   TextOutput,
 } from '../../calculators/define.ts'
 import { formatQuantity } from '../quantity/index.ts'
+import { usedGiven } from '../ledger/given.ts'
 import type { Given, PlainValue, PublishedBlock, PublishedNumber } from '../ledger/published.ts'
 import type { CardContext } from './context.ts'
 import { attribute, escape, symbolsHtml } from './html.ts'
@@ -233,15 +234,16 @@ export interface FiguresHtml {
   readonly wide: string
 }
 
-/** Both halves of a card. A field left out by the builder has no row. */
+/** Both halves of a card. A field left out by the builder, and not needed, has no row. */
 export function figuresHtml(block: PublishedBlock, ctx: CardContext): FiguresHtml {
   const calculator = ctx.calculator(block.calculator)
   if (calculator === undefined) throw new Error(`no calculator \`${block.calculator}\``)
   const ins: string[] = []
   const inTables: Table[] = []
+  const used = usedGiven(block)
   for (const [key, field] of Object.entries(calculator.inputs)) {
     const id = `${block.id}.${key}`
-    const given = block.given[key]
+    const given = used[key]
     if (given === undefined) continue
     if (field.type === 'list') inTables.push(listHtml(field, given, id, ctx))
     else {

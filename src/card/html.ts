@@ -24,7 +24,7 @@ export function attribute(name: string, value: string | undefined): string {
 
 /** Escaped, and `Q_m` with its index lowered: for symbols and lines of working. */
 export function symbolsHtml(text: string): string {
-  return escape(text).replace(/(\p{L}\p{M}*)_([\p{L}\p{N}]+)/gu, '$1<sub>$2</sub>')
+  return escape(text).replace(/(\p{L}\p{M}*)_([\p{L}\p{Nd}]+)/gu, '$1<sub>$2</sub>')
 }
 
 /** The value of a DOM id: letters, digits, `-` and `_`; two different texts never give the same. */

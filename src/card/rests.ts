@@ -2,7 +2,7 @@
  * What numbers stand on, walked through the published ledger. Circles cannot be, but a reader's page
  * must not hang on a broken file: each number is visited once.
  */
-import { givenIds } from '../ledger/given.ts'
+import { givenIds, usedGiven } from '../ledger/given.ts'
 import type { PublishedBlock, PublishedNumber } from '../ledger/published.ts'
 import type { CardContext } from './context.ts'
 
@@ -23,5 +23,5 @@ export function rootsOf(ids: readonly string[], ctx: CardContext): PublishedNumb
 }
 
 export function guessesOf(block: PublishedBlock, ctx: CardContext): PublishedNumber[] {
-  return rootsOf(givenIds(block.given), ctx).filter((number) => number.kind === 'assumed')
+  return rootsOf(givenIds(usedGiven(block)), ctx).filter((number) => number.kind === 'assumed')
 }

@@ -3,6 +3,7 @@
  * builder made it (an `<Assumed>`, or a literal in a block that is not theirs to choose) and no later
  * number took its place. What was left to a calculator's usual value is counted apart.
  */
+import { usedGiven } from '../ledger/given.ts'
 import type { Given, PublishedBlock, PublishedNumber } from '../ledger/published.ts'
 import type { CardContext } from './context.ts'
 import { lookupOf } from './lookup.ts'
@@ -11,26 +12,27 @@ import { words } from '../words/words.ts'
 import { counted } from '../words/counted.ts'
 
 /** Ids of the numbers that calculators filled in. */
-function defaultIds(blocks: readonly PublishedBlock[]): ReadonlySet<string> {
+function defaultIds(givens: readonly PublishedBlock['given'][]): ReadonlySet<string> {
   const idsOf = (given: Given): string[] => {
     if (given.type === 'number') return given.how === 'assumed-default' ? [given.id] : []
     return given.type === 'rows'
       ? given.rows.flatMap((row) => Object.values(row).flatMap(idsOf))
       : []
   }
-  return new Set(blocks.flatMap(({ given }) => Object.values(given).flatMap(idsOf)))
+  return new Set(givens.flatMap((given) => Object.values(given).flatMap(idsOf)))
 }
 
 export interface Guesses {
   /** The builder's own that nothing has settled. */
   readonly open: readonly PublishedNumber[]
-  /** How many inputs were left to a calculator. */
+  /** How many inputs were left to a calculator, and went into what it worked out. */
   readonly usual: number
 }
 
 export function guessesIn(slug: string, ctx: CardContext): Guesses {
   const lookup = lookupOf(ctx.published)
-  const usual = defaultIds(lookup.blocksOf(slug))
+  const blocks = lookup.blocksOf(slug)
+  const usual = defaultIds(blocks.map(({ given }) => given))
   const open = lookup
     .numbersOf(slug)
     .filter(
@@ -41,7 +43,7 @@ export function guessesIn(slug: string, ctx: CardContext): Guesses {
         !usual.has(id) &&
         ctx.replacedBy(id) === undefined,
     )
-  return { open, usual: usual.size }
+  return { open, usual: defaultIds(blocks.map(usedGiven)).size }
 }
 
 /** `3 open guesses`; '' when there are none. */

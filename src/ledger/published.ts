@@ -122,6 +122,8 @@ export interface PublishedBlock {
   readonly title: string
   readonly calculator: string
   readonly given: Readonly<Record<string, Given>>
+  /** Fields left to usual values that this working had no need of. */
+  readonly unused?: readonly string[]
   /** SI values, keys and texts as `compute` saw them; a field left out is absent. */
   readonly inputs: Readonly<Record<string, PlainValue>>
   readonly outputs: Readonly<Record<string, PlainValue>>

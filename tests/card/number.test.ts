@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { markHtml, markSymbolsHtml, numberHtml, storyId } from '../../src/card/index.ts'
 import type { Firmness, Kind, PublishedNumber } from '../../src/ledger/published.ts'
+import { symbolsHtml } from '../../src/card/html.ts'
 import { context, numberNamed, published } from './fixture.ts'
 
 const ctx = context()
@@ -121,5 +122,15 @@ describe('markHtml', () => {
   })
   it('uses no style attribute', () => {
     expect(markHtml({ kind: 'rated', firmness: 'rated' })).not.toContain('style')
+  })
+})
+
+describe('symbolsHtml', () => {
+  it.each([
+    ['u_m² + T_in', 'u<sub>m</sub>² + T<sub>in</sub>'],
+    ['V̇_1 < Q', 'V̇<sub>1</sub> &lt; Q'],
+    ['U_OC²', 'U<sub>OC</sub>²'],
+  ])('lowers an index, and leaves a power up: %s', (text, html) => {
+    expect(symbolsHtml(text)).toBe(html)
   })
 })

@@ -108,7 +108,8 @@ const lamp = defineCalculator({
   working: ({ volts, amps }, { power }, say) => [
     `P = U I = ${say(volts, 'V')} × ${say(amps, 'A')} = ${say(power, 'W')}`,
   ],
-  moreHazards: ({ volts }) => (volts > 60 ? ['high-voltage'] : []),
+  moreHazards: ({ volts, casing }) =>
+    volts > (casing === 'metal' ? 60 : 100) ? ['high-voltage'] : [],
   examples: [],
 })
 

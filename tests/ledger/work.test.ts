@@ -1,5 +1,6 @@
 /** Working the ledger: order, figures, ±, kinds, firmness, replacements, what cannot be told. */
 import { describe, expect, it } from 'vitest'
+import { calculators } from '../../calculators/index.ts'
 import { work } from '../../src/ledger/work.ts'
 import { blockOf, ledgerOf, line, note, numberOf, soundLedger } from './ledger-of.ts'
 
@@ -26,6 +27,47 @@ describe('the order', () => {
     })
     expect(ledger.published.numbers.map(({ id }) => id)).toEqual(['a/q', 'b/a', 'b/z'])
     expect(ledger.published.notes.map(({ slug }) => slug)).toEqual(['b', 'a'])
+  })
+})
+
+describe('an input left to its usual value', () => {
+  const rated = { sag: '2 V', step: '100 A', p: '1', m: '1.02', um: '3 %', up: '2 %' }
+  const said = Object.entries(rated).map(
+    ([id, value]) => `<Rated id="${id}" value="${value}" source="sheet" at="p. 1" />`,
+  )
+  const compared = (back: string) =>
+    soundLedger(
+      {
+        n: `${said.join(' ')}\n\n<Calc id="c" use="prediction-check" predicted={p} measured={m} instrument={um} prediction={up} ${back} />`,
+      },
+      calculators,
+    )
+
+  it('is no guess of a block that has no need of it', async () => {
+    const ledger = await compared('back="nothing"')
+    const { unused, provisional } = blockOf(ledger, 'n/c')
+    expect(unused).toContain('ammeter')
+    expect(provisional).toBe(false)
+    const { rests, firmness } = numberOf(ledger, 'n/c.error')
+    expect(rests).not.toContain('n/c.ammeter')
+    expect(firmness).toBe('rated')
+  })
+  it('is one as soon as it is needed', async () => {
+    const ledger = await compared('back="pack" sag={sag} step={step}')
+    const { unused } = blockOf(ledger, 'n/c')
+    expect(unused).not.toContain('ammeter')
+    expect(unused).toContain('watch')
+    const { rests, firmness } = numberOf(ledger, 'n/c.error')
+    expect(rests).toContain('n/c.ammeter')
+    expect(firmness).toBe('assumed')
+    // Worked again from what is published, it says the same.
+    const again = work(ledger.published, ledger.calculators).published
+    expect(blockOf({ published: again }, 'n/c').unused).toEqual(unused)
+  })
+  it('is one where it chooses what is done', async () => {
+    const { unused, provisional } = blockOf(await compared(''), 'n/c')
+    expect(unused).not.toContain('back')
+    expect(provisional).toBe(true)
   })
 })
 

@@ -3,6 +3,7 @@
  * its ±, and the builder's figure where a reader's moved it.
  */
 import type { NumberOutput, TableOutput, TextOutput } from '../../../calculators/define.ts'
+import { usedGiven } from '../../ledger/given.ts'
 import type { PlainValue, PublishedBlock, PublishedNumber } from '../../ledger/published.ts'
 import { formatQuantity } from '../../quantity/index.ts'
 import type { CardContext } from '../context.ts'
@@ -54,9 +55,9 @@ export function inputLines(block: PublishedBlock, ctx: CardContext): readonly st
   const before = new Map(
     builder === undefined || theirs === undefined
       ? []
-      : entriesOf(theirs, builder).map((entry) => [entry.path, entry]),
+      : entriesOf(theirs, builder, usedGiven(theirs)).map((entry) => [entry.path, entry]),
   )
-  const entries = entriesOf(block, ctx)
+  const entries = entriesOf(block, ctx, usedGiven(block))
   const there = new Set(entries.map(({ path }) => path))
   const gone = [...before.values()].filter(({ path }) => !there.has(path))
   return [

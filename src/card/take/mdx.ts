@@ -38,7 +38,8 @@ function commentOf(
 ): string {
   const named = (some: readonly Entry[]): string => some.map(({ label }) => label).join('; ')
   const guesses = entries.filter((one) => !isDefault(one) && one.number?.firmness === 'assumed')
-  const defaults = entries.filter(isDefault)
+  const unused = block.unused ?? []
+  const defaults = entries.filter((one) => isDefault(one) && !unused.includes(one.path))
   const untold = entries.filter(({ number }) => number?.value === null)
   const lines = [
     block.title,

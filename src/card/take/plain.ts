@@ -6,7 +6,7 @@
  */
 import { standingWords } from '../../../calculators/hazard-names.ts'
 import type { Source } from '../../../calculators/define.ts'
-import { givenIds } from '../../ledger/given.ts'
+import { givenIds, usedGiven } from '../../ledger/given.ts'
 import type { PublishedBlock } from '../../ledger/published.ts'
 import { sourceText } from '../calculator.ts'
 import type { CardContext } from '../context.ts'
@@ -88,7 +88,7 @@ function sourceLines(
 ): readonly string[] {
   const list = (...parts: readonly (string | undefined)[]): string =>
     parts.filter((part) => part !== undefined).join(', ')
-  const ofNumbers = rootsOf(givenIds(block.given), ctx).flatMap(({ source }) =>
+  const ofNumbers = rootsOf(givenIds(usedGiven(block)), ctx).flatMap(({ source }) =>
     source === null ? [] : [list(source.title, source.edition, source.at, source.url)],
   )
   const ofCalculator = sources.map(sourceText)

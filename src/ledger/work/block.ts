@@ -12,22 +12,29 @@ import { addResults } from './results.ts'
 export function evaluateBlock(ctx: WorkContext, block: PublishedBlock): void {
   const calculator = ctx.calculators.get(block.calculator)
   if (calculator === undefined) return
-  const { inputs, roots, rests, missing } = readInputs(ctx, block, calculator)
+  const all = readInputs(ctx, block, calculator)
+  const inputs = Object.fromEntries(all.map(({ name, value }) => [name, value]))
+  const missing = all.flatMap((one) => one.missing)
+  const { seen, unread } = watched(inputs, leftToUsual(block))
+  const computed =
+    missing.length > 0 ? cannotTell(calculator, missing) : compute(ctx, block, calculator, seen)
+  const unused = missing.length > 0 ? [] : unread()
+  const used = all.filter(({ name }) => !unused.includes(name))
+  const roots = used.flatMap((one) => one.roots)
   const firmnesses: Firmness[] = [
     ...roots.map(({ firmness }) => firmness),
-    ...assumedWords(block).map(() => 'assumed' as const),
+    ...used.filter(({ name }) => isAssumedWord(block.given[name])).map(() => 'assumed' as const),
   ]
-  const computed =
-    missing.length > 0 ? cannotTell(calculator, missing) : compute(ctx, block, calculator, inputs)
   addResults(ctx, block, calculator, computed.outputs, {
-    rests: [...new Set(rests)].sort(),
+    rests: [...new Set(used.flatMap(({ rests }) => rests))].sort(),
     firmness: weakest(firmnesses),
     roots,
   })
   const findings = publishFindings(calculator, computed.findings)
   const verdict = verdictOf(findings)
   const done: PublishedBlock = {
-    ...block,
+    ...withoutUnused(block),
+    ...(unused.length === 0 ? {} : { unused }),
     inputs: plainRecord(inputs),
     outputs: plainRecord(computed.outputs),
     findings,
@@ -40,31 +47,55 @@ export function evaluateBlock(ctx: WorkContext, block: PublishedBlock): void {
   ctx.problems.push(...acceptProblems(done, calculator))
 }
 
-/** What a block gets, and what that rests on. */
-interface Inputs {
-  readonly inputs: Readonly<Record<string, InputValue>>
+/** What an earlier working left there. */
+function withoutUnused(block: PublishedBlock): PublishedBlock {
+  const { unused, ...rest } = block
+  return unused === undefined ? block : rest
+}
+
+/** The inputs that a calculator sees, and which of these names it never looked at. */
+function watched(inputs: Readonly<Record<string, InputValue>>, names: readonly string[]) {
+  const read = new Set<string>()
+  const seen = { ...inputs }
+  for (const name of names)
+    Object.defineProperty(seen, name, {
+      enumerable: true,
+      get: () => {
+        read.add(name)
+        return inputs[name]
+      },
+    })
+  return { seen, unread: () => names.filter((name) => !read.has(name)) }
+}
+
+const leftToUsual = ({ given }: PublishedBlock): string[] =>
+  Object.entries(given).flatMap(([name, one]) =>
+    one.type !== 'rows' && one.how === 'assumed-default' ? [name] : [],
+  )
+
+/** What one field of a block gets, and what that rests on. */
+interface Read {
+  readonly name: string
+  readonly value: InputValue
   readonly roots: Evaluated[]
   readonly rests: string[]
   /** The fields that are needed and cannot be told. */
   readonly missing: Missing[]
 }
 
-function readInputs(ctx: WorkContext, block: PublishedBlock, calculator: Calculator): Inputs {
-  const found: Omit<Inputs, 'inputs'> = { roots: [], rests: [], missing: [] }
-  const inputs = Object.fromEntries(
-    Object.entries(calculator.inputs).map(([name, field]) => [
-      name,
-      readInput(ctx, field, block.given[name], found),
-    ]),
-  )
-  return { ...found, inputs }
-}
+type Found = Pick<Read, 'roots' | 'rests' | 'missing'>
+
+const readInputs = (ctx: WorkContext, block: PublishedBlock, calculator: Calculator): Read[] =>
+  Object.entries(calculator.inputs).map(([name, field]) => {
+    const found: Found = { roots: [], rests: [], missing: [] }
+    return { name, value: readInput(ctx, field, block.given[name], found), ...found }
+  })
 
 function readInput(
   ctx: WorkContext,
   field: Field,
   given: Given | undefined,
-  found: Omit<Inputs, 'inputs'>,
+  found: Found,
 ): InputValue {
   if (given === undefined) {
     if (!('optional' in field)) found.missing.push({ label: field.label })
@@ -89,8 +120,8 @@ function readInput(
   )
 }
 
-const assumedWords = ({ given }: PublishedBlock): Given[] =>
-  Object.values(given).filter((one) => one.type === 'word' && one.how === 'assumed-default')
+const isAssumedWord = (given: Given | undefined): boolean =>
+  given?.type === 'word' && given.how === 'assumed-default'
 
 /** As published: what is not known is absent, in a row too. */
 function plainRecord(values: Readonly<Record<string, OutputValue>>): Record<string, PlainValue> {
