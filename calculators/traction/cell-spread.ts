@@ -43,6 +43,9 @@ function spreadOf(cells: readonly Cell[], of: Reading): number | undefined {
   return values && Math.max(...values) - Math.min(...values)
 }
 
+/** A sum of readings ends in the noise of its doubles, in volts. */
+const noise = 1e-12
+
 export const cellSpread = defineCalculator({
   id: 'cell-spread',
   title: words`Cell spread and capacity`,
@@ -248,7 +251,7 @@ export const cellSpread = defineCalculator({
       health: packCapacity === undefined || rated === undefined ? undefined : packCapacity / rated,
       list: cells.map(({ name, rest, capacity }) => ({
         name,
-        off: rest - mean,
+        off: Math.abs(rest - mean) < noise ? 0 : rest - mean,
         health: capacity === undefined || rated === undefined ? undefined : capacity / rated,
       })),
     }

@@ -22,9 +22,11 @@ export function attribute(name: string, value: string | undefined): string {
   return value === undefined ? '' : ` ${name}="${escape(value)}"`
 }
 
-/** Escaped, and `Q_m` with its index lowered: for symbols and lines of working. */
+/** Escaped, `Q_m` with its index lowered, `v^0.45` with its power raised: for symbols and working. */
 export function symbolsHtml(text: string): string {
-  return escape(text).replace(/(\p{L}\p{M}*)_([\p{L}\p{Nd}]+)/gu, '$1<sub>$2</sub>')
+  return escape(text)
+    .replace(/(\p{L}\p{M}*)_([\p{L}\p{Nd}∞]+)/gu, '$1<sub>$2</sub>')
+    .replace(/\^([-−]?\p{Nd}+(?:\.\p{Nd}+)?)/gu, '<sup>$1</sup>')
 }
 
 /** The value of a DOM id: letters, digits, `-` and `_`; two different texts never give the same. */

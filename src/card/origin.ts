@@ -8,6 +8,7 @@ import { receiptKey } from '../ledger/money.ts'
 import type { CardContext } from './context.ts'
 import { firm, sentenceHtml } from './firm.ts'
 import { attribute, escape } from './html.ts'
+import { inForce } from './in-force.ts'
 import { dataHtml, nameOf, nowText, referenceOf, storyHref, textIn, textOf } from './number.ts'
 import { capital, dateWords, isSum, labelOf } from './words.ts'
 import { words } from '../words/words.ts'
@@ -36,17 +37,6 @@ export function expressionText(expression: Expression, ctx: CardContext): string
     return own < outer ? `(${text})` : text
   }
   return write(expression, 0)
-}
-
-/** The number that stands for `id` today. */
-export function inForce(id: string, ctx: CardContext): PublishedNumber | undefined {
-  const seen = new Set<string>()
-  let now = ctx.number(id)
-  while (now !== undefined && !seen.has(now.id)) {
-    seen.add(now.id)
-    now = ctx.replacedBy(now.id) ?? now
-  }
-  return now
 }
 
 /** Link to another number's story: `pump draw 1.5 A`. */
@@ -207,7 +197,7 @@ export function originHtml(number: PublishedNumber, ctx: CardContext): string {
     workedHtml(number, ctx),
     number.replaces === undefined
       ? ''
-      : words`Takes the place of ${storyLink(number.replaces, ctx)} from ${escape(dateWords(number.date))}.`,
+      : words`From ${escape(dateWords(number.date))} it takes the place of ${storyLink(number.replaces, ctx)}.`,
     comparedHtml(number, ctx),
     laterHtml(number, ctx),
   ]

@@ -28,7 +28,7 @@ export function partCountHtml(ctx: CardContext): string {
       ? words`${all}, ${fitted.length} of them fitted.`
       : unweighed.length === 0
         ? words`${all}, ${fitted.length} of them fitted, each with its mass.`
-        : words`${all}, ${fitted.length} of them fitted, ${unweighed.length} of these without a mass, and in no sum of masses.`
+        : words`${all}, ${fitted.length} of them fitted. Of these ${unweighed.length} have no mass and are in no sum of masses.`
   return `<p>${weight} ${words`Each row leads to where the part is written up.`}</p>`
 }
 

@@ -20,9 +20,10 @@ import { verdictHtml } from './findings.ts'
 import { sentenceHtml } from './firm.ts'
 import { hazardsHtml } from './hazards.ts'
 import { escape } from './html.ts'
+import { inForce } from './in-force.ts'
 import { lookupOf } from './lookup.ts'
 import { dataHtml, isTableResult, storyHref, textOf } from './number.ts'
-import { inForce, valueHtml } from './origin.ts'
+import { valueHtml } from './origin.ts'
 import { guessesOf } from './rests.ts'
 import { taskBoxHtml, taskEndHtml, tasksOf } from './tasks.ts'
 import {
@@ -154,7 +155,8 @@ function numberRow(
 ): string {
   const told = ctx.number(id)
   const number = inForce(id, ctx)
-  if (told === undefined || number === undefined || !fresh(number.id)) return ''
+  // A sum that nobody gave a name would be called by its signs, which on a wall says another thing.
+  if (told === undefined || number === undefined || isSum(told) || !fresh(number.id)) return ''
   if (number.display === '' || number.of === 'money') return ''
   const block = told.block === null ? undefined : ctx.block(told.block)
   const note = told.note === slug ? undefined : ctx.note(told.note)
@@ -164,8 +166,7 @@ function numberRow(
     number === told ? '' : words`was ${escape(textOf(told))}`,
   ].filter((text) => text !== '')
   const of = from.length === 0 ? '' : ` <span class="from">${from.join(', ')}</span>`
-  // A sum is called by what it is worked from.
-  const label = isSum(told) ? labelOf(told, ctx) : capital(labelOf(told, ctx))
+  const label = capital(labelOf(told, ctx))
   // The same torque in another unit is not tightened again.
   const tightened =
     number.of === 'torque' && (told.block === null || fresh(`torque of ${told.block}`))

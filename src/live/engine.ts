@@ -8,6 +8,7 @@ import { calculators as registry } from '../../calculators/index.ts'
 import { contextOf, type CardContext } from '../card/context.ts'
 import { verdictHtml } from '../card/findings.ts'
 import { numberHtml } from '../card/number.ts'
+import { tallyHtml } from '../card/tally.ts'
 import type { PageFigures } from '../card/page-figures.ts'
 import { verdictName, verdictWords } from '../card/words.ts'
 import { openLedger, type OpenLedger, type Reworked } from '../ledger/open.ts'
@@ -62,6 +63,7 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
   const sight = sightOf(new Map(numbers.all.map((place) => [place, surroundingOf(place)])))
   const cards = cardsOf(document, makers)
   const verdicts = [...document.querySelectorAll<HTMLElement>('[data-verdict]')]
+  const tallies = [...document.querySelectorAll<HTMLElement>('[data-tally]')]
   const stories = document.querySelector<HTMLElement>('[data-stories]')
   const storiesWritten = [...(stories?.childNodes ?? [])]
   const everything = {
@@ -113,6 +115,10 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
       const block = ctx.block(element.dataset.verdict ?? '')
       if (block === undefined) continue
       const html = verdictHtml(block)
+      if (element.innerHTML !== html) element.innerHTML = html
+    }
+    for (const element of tallies) {
+      const html = tallyHtml(element.dataset.tally ?? '', ctx)
       if (element.innerHTML !== html) element.innerHTML = html
     }
   }

@@ -6,6 +6,7 @@
 import './search-box.ts'
 import { figuresKey } from './base.ts'
 import { edition, handedText } from './handed.ts'
+import { reasonOf } from './reason.ts'
 import { showAsWritten } from './units.ts'
 import { words } from '../words/words.ts'
 
@@ -60,8 +61,7 @@ function addBar(host: HTMLElement, buttons: Buttons): void {
           button.setAttribute('aria-expanded', String(isOpen))
         })
         .catch((error: unknown) => {
-          const reason = error instanceof Error ? error.message : String(error)
-          said.textContent = words`This cannot be worked here: ${reason}. The page stands as it is.`
+          said.textContent = words`This cannot be worked here: ${reasonOf(error)}. The page stands as it is.`
         })
         .finally(() => {
           button.removeAttribute('aria-busy')

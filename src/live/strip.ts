@@ -12,6 +12,7 @@ import { ownFigures, type Figures, type Own } from './own.ts'
 import { isGone } from './page.ts'
 import { afterQuiet } from './quiet.ts'
 import { reader, startedReader, type Reader } from './reader.ts'
+import { reasonOf } from './reason.ts'
 import { figureSaid, figureText, isWrong } from './targets.ts'
 import { words } from '../words/words.ts'
 import { counted } from '../words/counted.ts'
@@ -174,26 +175,50 @@ function showLink(): void {
 export async function offerLink(host: HTMLElement): Promise<void> {
   const link = readLink(location.hash)
   if (link === undefined) return
+  let known: Reader | undefined
+  try {
+    known = edition() === undefined ? undefined : await reader()
+  } catch (error) {
+    // The address keeps what it brings: once the page can work, loading it again asks.
+    const why = escape(reasonOf(error))
+    openOffer(
+      host,
+      `<p>${words`This link brings figures, but they cannot be worked here: ${why}. The page shows the builder’s.`}</p>${closeHtml()}`,
+    )
+    return
+  }
   // From now on the address is the page's own: what it brings is asked once.
   history.replaceState(null, '', location.pathname + location.search)
-  const known = edition() === undefined ? undefined : await reader().catch(() => undefined)
   const { fits, lost } = sorted(link, known)
+  openOffer(host, offerHtml(link, fits, lost, known), (isUsed) => {
+    if (isUsed) ownFigures().change(fits)
+    announce(isUsed ? words`The figures of the link are in force.` : '')
+    if (link.at !== '') document.getElementById(link.at)?.scrollIntoView()
+  })
+}
+
+/** Any of its buttons closes it. */
+function openOffer(
+  host: HTMLElement,
+  html: string,
+  closed: (isUsed: boolean) => void = () => undefined,
+): void {
   const box = document.createElement('div')
   box.className = 'own-offer'
   box.setAttribute('role', 'region')
   box.setAttribute('aria-label', words`Figures that came with the link`)
-  box.innerHTML = offerHtml(link, fits, lost, known)
+  box.innerHTML = html
   host.prepend(box)
   box.querySelector<HTMLElement>('button')?.focus()
   box.addEventListener('click', ({ target }) => {
-    if (!(target instanceof Element)) return
-    if (target.closest('[data-use]')) ownFigures().change(fits)
-    if (!target.closest('button')) return
+    if (!(target instanceof Element) || target.closest('button') === null) return
     box.remove()
-    announce(target.closest('[data-use]') ? words`The figures of the link are in force.` : '')
-    if (link.at !== '') document.getElementById(link.at)?.scrollIntoView()
+    closed(target.closest('[data-use]') !== null)
   })
 }
+
+const closeHtml = (): string =>
+  `<div class="try-buttons"><button type="button">${words`Close`}</button></div>`
 
 interface Lost {
   readonly name: string
@@ -241,7 +266,7 @@ function offerHtml(
     link.dropped === 0
       ? ''
       : `<p>${counted(link.dropped, words`${link.dropped} entry could not be read.`, words`${link.dropped} entries could not be read.`)}</p>`
-  const close = `<div class="try-buttons"><button type="button">${words`Close`}</button></div>`
+  const close = closeHtml()
   if (link.tooNew)
     return `<p>${words`This link was made by another version of the kit, and cannot be read here. The page shows the builder’s figures.`}</p>${close}`
   const use =

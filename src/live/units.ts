@@ -45,7 +45,10 @@ function show(wanted: string): void {
 
 /** Where the choice cannot be followed here; it is kept for other pages. */
 export function showAsWritten(): void {
-  if (choice) show('')
+  if (!choice) return
+  show('')
+  const said = document.querySelector('work-units [role=status]')
+  if (said) said.textContent = words`Other units cannot be fetched now.`
 }
 
 function showKept(): void {
@@ -59,7 +62,7 @@ function showKept(): void {
 
 export class WorkUnits extends HTMLElement {
   connectedCallback() {
-    this.innerHTML = `<label>${words`Units`} <select><option value="">${words`as written`}<option value="metric">${words`metric`}<option value="us">${words`US`}<option value="both">${words`both`}</select></label>`
+    this.innerHTML = `<label>${words`Units`} <select><option value="">${words`as written`}<option value="metric">${words`metric`}<option value="us">${words`US`}<option value="both">${words`both`}</select></label><span role="status"></span>`
     this.onchange = ({ target }) => {
       if (target instanceof HTMLSelectElement) show(target.value)
       try {

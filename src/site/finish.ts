@@ -75,7 +75,9 @@ export async function finishSite({ folder, ledger, cache }: FinishOptions): Prom
   const searchFiles = ['search/names.json', ...found.map(({ path }) => path)]
   await write('search/files.json', `${JSON.stringify(searchFiles, null, 1)}\n`)
   await write('_headers', headersText(policies, base))
-  const worker = site?.offline === true ? workerText(await editionOf(folder)) : goneWorkerText
+  const scripts = (await filesOf(folder)).filter((file) => /^_astro\/.*\.js$/.test(file))
+  const worker =
+    site?.offline === true ? workerText(await editionOf(folder), scripts) : goneWorkerText
   await write(workerFile, worker)
 }
 

@@ -30,6 +30,7 @@ import {
   standardTableHtml,
   storiesHtml,
   stripText,
+  tallyHtml,
   taskBoxHtml,
   titleBlockHtml,
   usesHtml,
@@ -100,7 +101,13 @@ function onNote(slug: string, ctx: CardContext): readonly Printed[] {
     html: taskBoxHtml(task, true),
     near: `id="${task.id.slice(slug.length + 1)}"`,
   }))
+  const tally = {
+    what: words`the count of verdicts`,
+    html: tallyHtml(slug, ctx),
+    near: 'data-tally',
+  }
   return [
+    ...(cards.length === 0 ? [] : [tally]),
     ...cards,
     ...tasks,
     {

@@ -5120,7 +5120,7 @@ export const texts: Readonly<Record<string, string>> = {
   'Was {0} when this was written': 'Was {0} when this was written',
   'Given by name.': 'Given by name.',
   'Because {0}': 'Because {0}',
-  'Takes the place of {0} from {1}.': 'Takes the place of {0} from {1}.',
+  'From {0} it takes the place of {1}.': 'From {0} it takes the place of {1}.',
   // src/card/outside.ts
   Result: 'Result',
   'Printed there': 'Printed there',
@@ -5140,8 +5140,8 @@ export const texts: Readonly<Record<string, string>> = {
   '{0} parts': '{0} parts',
   '{0}, {1} of them fitted.': '{0}, {1} of them fitted.',
   '{0}, {1} of them fitted, each with its mass.': '{0}, {1} of them fitted, each with its mass.',
-  '{0}, {1} of them fitted, {2} of these without a mass, and in no sum of masses.':
-    '{0}, {1} of them fitted, {2} of these without a mass, and in no sum of masses.',
+  '{0}, {1} of them fitted. Of these {2} have no mass and are in no sum of masses.':
+    '{0}, {1} of them fitted. Of these {2} have no mass and are in no sum of masses.',
   'Each row leads to where the part is written up.':
     'Each row leads to where the part is written up.',
   'Price of one': 'Price of one',
@@ -6025,6 +6025,9 @@ export const texts: Readonly<Record<string, string>> = {
   'Change {0} everywhere': 'Change {0} everywhere',
   // src/live/reader.ts
   '{0}: {1}, before {2}.': '{0}: {1}, before {2}.',
+  // src/live/reason.ts
+  'a part of the page could not be fetched; load it again when the network is back':
+    'a part of the page could not be fetched; load it again when the network is back',
   // src/live/search-box.ts
   'Search these notes': 'Search these notes',
   Search: 'Search',
@@ -6069,8 +6072,10 @@ export const texts: Readonly<Record<string, string>> = {
     'Taken back: the builder’s figure stands again.',
   'All taken back: these are the builder’s figures.':
     'All taken back: these are the builder’s figures.',
-  'Figures that came with the link': 'Figures that came with the link',
+  'This link brings figures, but they cannot be worked here: {0}. The page shows the builder’s.':
+    'This link brings figures, but they cannot be worked here: {0}. The page shows the builder’s.',
   'The figures of the link are in force.': 'The figures of the link are in force.',
+  'Figures that came with the link': 'Figures that came with the link',
   'is not in this edition any more': 'is not in this edition any more',
   'see its note': 'see its note',
   'The link was made with edition {0} of this note; this is edition {1}.':
@@ -6114,6 +6119,7 @@ export const texts: Readonly<Record<string, string>> = {
   '{0} entries to put right. The card still shows the figures before.':
     '{0} entries to put right. The card still shows the figures before.',
   // src/live/units.ts
+  'Other units cannot be fetched now.': 'Other units cannot be fetched now.',
   Units: 'Units',
   'as written': 'as written',
   metric: 'metric',
@@ -6639,8 +6645,8 @@ export const texts: Readonly<Record<string, string>> = {
   // src/site/offline/worker.ts
   'Saved copy. The network does not answer: figures and verdicts may be others by now. Look again before you rely on one.':
     'Saved copy. The network does not answer: figures and verdicts may be others by now. Look again before you rely on one.',
-  'Saved copy of {0}. The network does not answer: figures and verdicts may be others by now. Look again before you rely on one.':
-    'Saved copy of {0}. The network does not answer: figures and verdicts may be others by now. Look again before you rely on one.',
+  'Saved copy of {0}, of notes last changed {1}. The network does not answer: figures and verdicts may be others by now. Look again before you rely on one.':
+    'Saved copy of {0}, of notes last changed {1}. The network does not answer: figures and verdicts may be others by now. Look again before you rely on one.',
   'No copy of this page': 'No copy of this page',
   'The network does not answer, and this page was not read before.':
     'The network does not answer, and this page was not read before.',
@@ -6655,6 +6661,7 @@ export const texts: Readonly<Record<string, string>> = {
   'the table of sources': 'the table of sources',
   'the card `{0}`': 'the card `{0}`',
   'the task `{0}`': 'the task `{0}`',
+  'the count of verdicts': 'the count of verdicts',
   'the table of the numbers’ stories': 'the table of the numbers’ stories',
   'the title block': 'the title block',
   'the strip at the foot': 'the strip at the foot',

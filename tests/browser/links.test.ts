@@ -24,6 +24,23 @@ async function byLink(hash: string, path = 'notes/pack/'): Promise<Opened> {
 }
 
 describe('a link with figures', () => {
+  it('on a page that cannot work says so, changes nothing, and stays in the address', async () => {
+    const { page, context } = await opened(host, '404.html')
+    await page.route('**/figures.json*', (route) => route.abort())
+    await page.goto(`${host.address}notes/pack/#figures=1&pack/cells=28`)
+    await offer(page).waitFor()
+    expect(await seen(offer(page))).toContain('its figures could not be fetched')
+    await offer(page).getByText('Close').click()
+    expect(await printed(page)).toEqual(builders)
+    expect(await keptFigures(page)).toBeNull()
+    expect(new URL(page.url()).hash).toBe('#figures=1&pack/cells=28')
+    await page.unroute('**/figures.json*')
+    await page.reload()
+    await offer(page).waitFor()
+    expect(await seen(offer(page))).toContain('This link brings 1 figure')
+    await context.close()
+  })
+
   it('carries them to another browser, where they count once they are asked for', async () => {
     const sender = await opened(host, 'notes/pack/')
     await change(sender.page, 'pack/cells', '28')

@@ -189,7 +189,7 @@ describe('the list of parts', () => {
     expect(rows[3]?.[5]).toBe('taken out and sold, used, 14 March 2026')
     expect(rows[10]?.[6]).toBe('from the drawer. A note')
     expect(partCountHtml(ctx)).toBe(
-      '<p>10 parts, 5 of them fitted, 5 of these without a mass, and in no sum of masses. Each row leads to where the part is written up.</p>',
+      '<p>10 parts, 5 of them fitted. Of these 5 have no mass and are in no sum of masses. Each row leads to where the part is written up.</p>',
     )
   })
 

@@ -130,6 +130,8 @@ describe('symbolsHtml', () => {
     ['u_m² + T_in', 'u<sub>m</sub>² + T<sub>in</sub>'],
     ['V̇_1 < Q', 'V̇<sub>1</sub> &lt; Q'],
     ['U_OC²', 'U<sub>OC</sub>²'],
+    ['T_∞', 'T<sub>∞</sub>'],
+    ['2 v^0.45 x^−2', '2 v<sup>0.45</sup> x<sup>−2</sup>'],
   ])('lowers an index, and leaves a power up: %s', (text, html) => {
     expect(symbolsHtml(text)).toBe(html)
   })

@@ -1,19 +1,20 @@
 /**
- * The script that keeps pages once read in the reader's browser. In: a sign of the whole output. Out: the
- * text of `offline-worker.js`.
+ * The script that keeps pages once read in the reader's browser. In: a sign of the whole output, and the
+ * site's scripts. Out: the text of `offline-worker.js`.
  *
  * Pages come from the network first, asked for anew; only without one (or when it takes too long) is the
- * kept copy shown, and it says at its head of which day it is. A new edition fetches anew what was read
- * and drops the old copies. With `offline: false` the script takes away what an earlier site left behind.
+ * kept copy shown, and it says at its head when it was read and of which day the notes are. With the first
+ * page all scripts are kept: what a change needs is fetched at the first press, which may be in a garage
+ * without a network. A new edition fetches anew what was read and drops the old copies. With `offline: false` the script takes away what an earlier site left behind.
  */
 import { language } from '#words'
 import { words } from '../../words/words.ts'
 
 /** Stand in texts for what only the browser knows. */
-const [dayHere, homeHere] = ['{day}', '{home}'] as const
+const [dayHere, readHere, homeHere] = ['{day}', '{read}', '{home}'] as const
 
 const saved = words`Saved copy. The network does not answer: figures and verdicts may be others by now. Look again before you rely on one.`
-const savedOf = words`Saved copy of ${dayHere}. The network does not answer: figures and verdicts may be others by now. Look again before you rely on one.`
+const savedOf = words`Saved copy of ${readHere}, of notes last changed ${dayHere}. The network does not answer: figures and verdicts may be others by now. Look again before you rely on one.`
 
 function notKeptHtml(): string {
   const title = words`No copy of this page`
@@ -26,9 +27,13 @@ export const workerFile = 'offline-worker.js'
 /** Longest wait for the network where there is a copy, in milliseconds. */
 const patience = 6000
 
-export function workerText(edition: string): string {
+/** Which of a language's ways to write a date the pages have. */
+const dateLanguages: Readonly<Record<string, string>> = { en: 'en-GB' }
+
+export function workerText(edition: string, scripts: readonly string[]): string {
   return `const prefix = 'worked-notes ' + registration.scope + ' '
 const name = prefix + ${JSON.stringify(edition)}
+const scripts = ${JSON.stringify(scripts)}
 const bare = (url) => url.replace(/[?#].*/, '')
 const ours = (url) => url.startsWith(registration.scope)
 const lasting = (url) => url.startsWith(registration.scope + '_astro/')
@@ -47,12 +52,24 @@ async function keep(url) {
   }
 }
 
+// Their names change with what is in them: an older copy is as good.
+async function keepScripts() {
+  const cache = await caches.open(name)
+  for (const path of scripts) {
+    const url = new URL(path, registration.scope).href
+    if (await cache.match(url)) continue
+    const old = await caches.match(url)
+    await (old ? cache.put(url, old) : keep(url)).catch(() => {})
+  }
+}
+
 async function keepAnew() {
   const urls = new Set()
   for (const old of await caches.keys())
     if (old.startsWith(prefix) && old !== name)
       for (const { url } of await (await caches.open(old)).keys()) urls.add(url)
   await Promise.all([...urls].filter((url) => !lasting(url)).map(keep))
+  if (urls.size > 0) await keepScripts()
 }
 
 addEventListener('install', (event) => {
@@ -74,6 +91,7 @@ addEventListener('message', (event) => {
     const cache = await caches.open(name)
     for (const url of wanted.map(String))
       if (ours(url) && !(await cache.match(bare(url)))) await keep(url).catch(() => {})
+    await keepScripts()
   }
   event.waitUntil(keepAll())
 })
@@ -106,7 +124,12 @@ async function answer(event, request) {
 async function marked(kept) {
   const html = await kept.text()
   const day = /<html[^>]* data-day="([^"]+)"/.exec(html)?.[1]
-  const said = day === undefined ? ${JSON.stringify(saved)} : ${JSON.stringify(savedOf)}.replace(${JSON.stringify(dayHere)}, () => day)
+  const read = new Date(kept.headers.get('date') ?? NaN)
+  const said = day === undefined || Number.isNaN(read.getTime())
+    ? ${JSON.stringify(saved)}
+    : ${JSON.stringify(savedOf)}
+        .replace(${JSON.stringify(readHere)}, () => read.toLocaleDateString(${JSON.stringify(dateLanguages[language] ?? language)}, { day: 'numeric', month: 'long', year: 'numeric' }))
+        .replace(${JSON.stringify(dayHere)}, () => day)
   const note = '<p class="saved-copy" role="status">' + said + '</p>'
   const at = /<body\\b[^>]*>/.exec(html)
   const place = at === null ? 0 : at.index + at[0].length
