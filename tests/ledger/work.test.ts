@@ -95,9 +95,9 @@ describe('the figures', () => {
   })
 
   it.each([
-    ['6 in', '0.15\u00a0m', '0.50\u00a0ft'],
-    ['6.0 in', '0.15\u00a0m', '0.50\u00a0ft'],
-    ['0.006 km', '6.0\u00a0m', '20\u00a0ft'],
+    ['6 in', '6\u00a0in', '0.15\u00a0m'],
+    ['6.0 in', '6.0\u00a0in', '0.15\u00a0m'],
+    ['0.006 km', '0.006\u00a0km', '20\u00a0ft'],
     ['8 m', '8\u00a0m', '26\u00a0ft'],
   ])(
     'of one digit are two in another unit, or it would be another size: %s',

@@ -68,7 +68,7 @@ function originalOf(
 const siUnit = (quantity: Quantity): string =>
   quantity.of === undefined ? displayUnit(quantity, 'metric') : dimensions[quantity.of].si
 
-/** A number that was given keeps its author's unit where the field knows it. */
+/** A number that was given, or given by name, keeps its author's unit; a sum where the field knows it. */
 function shownAs(
   ctx: WorkContext,
   number: PublishedNumber,
@@ -81,7 +81,10 @@ function shownAs(
     number.part === undefined || quantity === null ? undefined : currencyOf(quantity.vector)
   if (currency !== undefined && quantity !== null)
     return { shown: moneyText(quantity.value, currency), display: currency }
-  const keepsUnit = number.expression === undefined || field?.units.includes(unit ?? '') === true
+  const { expression } = number
+  const isName = typeof expression === 'object' && 'ref' in expression
+  const keepsUnit =
+    expression === undefined || isName || field?.units.includes(unit ?? '') === true
   const { site } = ctx.published
   if (typed !== undefined && keepsUnit) {
     const shown = showRoot(quantity, typed, evaluated, field?.units)
