@@ -14,6 +14,7 @@ import type {
 } from '../../calculators/define.ts'
 import { formatQuantity } from '../quantity/index.ts'
 import { usedGiven } from '../ledger/given.ts'
+import { untold } from '../ledger/untold.ts'
 import type { Given, PlainValue, PublishedBlock, PublishedNumber } from '../ledger/published.ts'
 import type { CardContext } from './context.ts'
 import { attribute, escape, symbolsHtml } from './html.ts'
@@ -135,14 +136,15 @@ function outputCell(
   field: OutField,
   value: number | string | null | undefined,
   id: string,
+  absent: string,
   ctx: CardContext,
 ): Cell {
   if (field.type === 'text') {
-    return plain(value === null || value === undefined ? cannotTell : String(value))
+    return plain(value === null || value === undefined ? absent : String(value))
   }
   const number = ctx.number(id)
   if (number !== undefined) return numberCell(number, undefined, field.units, ctx)
-  if (typeof value !== 'number') return plain(cannotTell)
+  if (typeof value !== 'number') return plain(absent)
   const [first, second] = ctx.units[0] === 'us' ? [field.units[1], field.units[0]] : field.units
   const options = field.exact === true ? { exact: true } : { figures: 3 }
   return {
@@ -211,14 +213,17 @@ function outTableHtml(
   field: TableOutput,
   value: PlainValue | undefined,
   id: string,
+  absent: string,
   ctx: CardContext,
 ): Table {
   const columns = Object.entries(field.columns)
   if (typeof value !== 'object' || value === null || value.length === 0) {
-    return { html: `<p class="rows-none">${escape(field.label)}: ${cannotTell}</p>`, wide: false }
+    return { html: `<p class="rows-none">${escape(field.label)}: ${absent}</p>`, wide: false }
   }
   const rows = value.map((row, index) =>
-    columns.map(([key, column]) => outputCell(column, row[key], `${id}.${index}.${key}`, ctx)),
+    columns.map(([key, column]) =>
+      outputCell(column, row[key], `${id}.${index}.${key}`, absent, ctx),
+    ),
   )
   return tableHtml(
     field.label,
@@ -251,16 +256,17 @@ export function figuresHtml(block: PublishedBlock, ctx: CardContext): FiguresHtm
       ins.push(figureHtml(field.label, symbol, inputCell(field, given, id, ctx)))
     }
   }
+  const absent = untold(block.findings)
   const outs: string[] = []
   const outTables: Table[] = []
   for (const [key, field] of Object.entries(calculator.outputs)) {
     const id = `${block.id}.${key}`
     const value = block.outputs[key]
-    if (field.type === 'table') outTables.push(outTableHtml(field, value, id, ctx))
+    if (field.type === 'table') outTables.push(outTableHtml(field, value, id, absent, ctx))
     else {
       const symbol = field.type === 'number' ? field.symbol : undefined
       const one = typeof value === 'object' ? null : value
-      outs.push(figureHtml(field.label, symbol, outputCell(field, one, id, ctx)))
+      outs.push(figureHtml(field.label, symbol, outputCell(field, one, id, absent, ctx)))
     }
   }
   const list = (items: readonly string[]) =>

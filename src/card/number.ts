@@ -104,7 +104,7 @@ export function textIn(
 
 export function textOf(number: PublishedNumber, options: NumberOptions = {}): string {
   const { unit, digits } = options
-  if (number.value === null) return cannotTell
+  if (number.value === null) return number.calculator === null ? cannotTell : number.shown
   if (unit === undefined && digits === undefined) return number.shown
   return textIn(number, unit ?? number.display, digits)
 }

@@ -5926,6 +5926,8 @@ export const texts: Readonly<Record<string, string>> = {
   'the settings know no {0} here': 'the settings know no {0} here',
   'a text with a comma, a colon or a brace in it stands in quotation marks':
     'a text with a comma, a colon or a brace in it stands in quotation marks',
+  // src/ledger/untold.ts
+  'not worked out': 'not worked out',
   // src/ledger/whereabouts.ts
   'one of them is enough: `address: https://example.org/my-truck/`, or `SITE_URL` of the same kind':
     'one of them is enough: `address: https://example.org/my-truck/`, or `SITE_URL` of the same kind',

@@ -62,7 +62,7 @@ describe('card', () => {
   it('shows lists and tables with their headings, and what cannot be told', () => {
     expect(html).toContain('<caption>Where the pressure goes</caption>')
     expect(html).toContain('<td data-label="Name">supply &lt;front&gt;</td>')
-    expect(html).toContain('<td data-label="Pressure drop">cannot tell</td>')
+    expect(html).toContain('<td data-label="Pressure drop">not worked out</td>')
   })
   it('names its hazards, gravest first', () => {
     const line = /<ul class="hazard-line">(.*?)<\/ul>/.exec(html)?.[1] ?? ''

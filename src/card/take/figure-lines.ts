@@ -4,6 +4,7 @@
  */
 import type { NumberOutput, TableOutput, TextOutput } from '../../../calculators/define.ts'
 import { usedGiven } from '../../ledger/given.ts'
+import { untold } from '../../ledger/untold.ts'
 import type { PlainValue, PublishedBlock, PublishedNumber } from '../../ledger/published.ts'
 import { formatQuantity } from '../../quantity/index.ts'
 import type { CardContext } from '../context.ts'
@@ -18,7 +19,7 @@ import { words } from '../../words/words.ts'
 
 /** An input given by name has the ± of what it names. */
 function numberText(number: PublishedNumber, ctx: CardContext): string {
-  if (number.value === null) return cannotTell
+  if (number.value === null) return textOf(number)
   const two = number.shownOther !== undefined && ctx.units.length > 1
   const other = two ? ` (${number.shownOther})` : ''
   const within = originOf(number, ctx).plusMinusShown?.replace(/^±?\s*/, ' ±\u00a0') ?? ''
@@ -76,24 +77,26 @@ function cameOut(
   field: NumberOutput | TextOutput,
   value: number | string | null | undefined,
   id: string,
+  absent: string,
   ctx: CardContext,
 ): string {
-  if (field.type === 'text') return typeof value === 'string' ? value : cannotTell
+  if (field.type === 'text') return typeof value === 'string' ? value : absent
   const number = ctx.number(id)
   if (number !== undefined)
     return `${numberText(number, ctx)}${beside(textOf(number), builderNumber(id, ctx))}`
   const unit = field.units[ctx.units[0] === 'us' ? 1 : 0]
-  return typeof value === 'number' ? formatQuantity(value, unit, { figures: 3 }) : cannotTell
+  return typeof value === 'number' ? formatQuantity(value, unit, { figures: 3 }) : absent
 }
 
 function tableLines(
   field: TableOutput,
   value: PlainValue | undefined,
   id: string,
+  absent: string,
   ctx: CardContext,
 ): readonly string[] {
   if (typeof value !== 'object' || value === null || value.length === 0)
-    return [`${field.label}: ${cannotTell}`]
+    return [`${field.label}: ${absent}`]
   const head = Object.keys(field.columns).find((key) => field.columns[key]?.type === 'text')
   return value.map((row, index) => {
     const name = rowName(value, field.columns, index) ?? words`row ${index + 1}`
@@ -101,7 +104,7 @@ function tableLines(
       .filter(([key]) => key !== head)
       .map(
         ([key, column]) =>
-          `${lower(column.label)} ${cameOut(column, row[key], `${id}.${index}.${key}`, ctx)}`,
+          `${lower(column.label)} ${cameOut(column, row[key], `${id}.${index}.${key}`, absent, ctx)}`,
       )
     return `${field.label}, ${[name, ...cells].join(', ')}`
   })
@@ -109,13 +112,14 @@ function tableLines(
 
 export function outputLines(block: PublishedBlock, ctx: CardContext): readonly string[] {
   const fields = ctx.calculator(block.calculator)?.outputs ?? {}
+  const absent = untold(block.findings)
   return Object.entries(fields)
     .flatMap(([key, field]) => {
       const { [key]: value } = block.outputs
       const id = `${block.id}.${key}`
-      if (field.type === 'table') return tableLines(field, value, id, ctx)
+      if (field.type === 'table') return tableLines(field, value, id, absent, ctx)
       const one = typeof value === 'object' ? null : value
-      return [`${field.label}: ${cameOut(field, one, id, ctx)}`]
+      return [`${field.label}: ${cameOut(field, one, id, absent, ctx)}`]
     })
     .map((line) => wrap(firm(line), '- '))
 }

@@ -7,6 +7,7 @@ import { acceptProblems, isProvisional, publishFindings, verdictOf, weakest } fr
 import type { Firmness, Given, PlainValue, PublishedBlock } from '../published.ts'
 import { cannotTell, compute, type Missing } from './compute.ts'
 import type { Evaluated, WorkContext } from './context.ts'
+import { untold } from '../untold.ts'
 import { addResults } from './results.ts'
 
 export function evaluateBlock(ctx: WorkContext, block: PublishedBlock): void {
@@ -25,12 +26,13 @@ export function evaluateBlock(ctx: WorkContext, block: PublishedBlock): void {
     ...roots.map(({ firmness }) => firmness),
     ...used.filter(({ name }) => isAssumedWord(block.given[name])).map(() => 'assumed' as const),
   ]
+  const findings = publishFindings(calculator, computed.findings)
   addResults(ctx, block, calculator, computed.outputs, {
+    untold: untold(findings),
     rests: [...new Set(used.flatMap(({ rests }) => rests))].sort(),
     firmness: weakest(firmnesses),
     roots,
   })
-  const findings = publishFindings(calculator, computed.findings)
   const verdict = verdictOf(findings)
   const done: PublishedBlock = {
     ...withoutUnused(block),

@@ -83,8 +83,7 @@ function shownAs(
     return { shown: moneyText(quantity.value, currency), display: currency }
   const { expression } = number
   const isName = typeof expression === 'object' && 'ref' in expression
-  const keepsUnit =
-    expression === undefined || isName || field?.units.includes(unit ?? '') === true
+  const keepsUnit = expression === undefined || isName || field?.units.includes(unit ?? '') === true
   const { site } = ctx.published
   if (typed !== undefined && keepsUnit) {
     const shown = showRoot(quantity, typed, evaluated, field?.units)

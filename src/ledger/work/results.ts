@@ -13,6 +13,8 @@ interface Origin {
   readonly rests: readonly string[]
   readonly firmness: Firmness
   readonly roots: readonly Evaluated[]
+  /** What stands for a result that is not there. */
+  readonly untold: string
 }
 
 /** The same for all results, found once. */
@@ -25,9 +27,9 @@ export function addResults(
   block: PublishedBlock,
   calculator: Calculator,
   outputs: Readonly<Record<string, OutputValue>>,
-  { rests, firmness, roots }: Origin,
+  { rests, firmness, roots, untold }: Origin,
 ): void {
-  const common = { rests, firmness, figures: leastFigures(roots) }
+  const common = { rests, firmness, untold, figures: leastFigures(roots) }
   ctx.done.resultsOf.set(block.id, [])
   for (const [name, value] of Object.entries(outputs)) {
     const output = calculator.outputs[name]
@@ -48,7 +50,7 @@ function addResult(
   computed: OutputValue,
   common: Common,
 ): void {
-  const { rests, firmness } = common
+  const { rests, firmness, untold } = common
   const name = `${block.name}.${path}`
   const id = `${block.note}/${name}`
   const value = typeof computed === 'number' ? computed : null
@@ -77,6 +79,7 @@ function addResult(
     vector,
     flavour,
     ...showWorked(quantity, output.units, systems, { figures }, exact),
+    ...(value === null ? { shown: untold } : {}),
     figures,
     ...(exact ? { exact } : {}),
     plusMinus: null,
