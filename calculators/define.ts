@@ -73,6 +73,8 @@ export interface NumberOutput {
   readonly units: readonly [metric: string, us: string]
   /** A standard size (fuse, gauge) or a count: shown as it is, never rounded. */
   readonly exact?: true
+  /** A sum keeps the places of its greater parts, whatever the figures of its least: figures it has at least. */
+  readonly least?: number
 }
 
 export interface TextOutput {

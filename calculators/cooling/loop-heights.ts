@@ -243,6 +243,8 @@ const height = (label: string, symbol: string) =>
     units: ['mm', 'in'],
   }) as const satisfies NumberOutput
 
+const point = (label: string, symbol: string) => ({ ...height(label, symbol), least: 3 }) as const
+
 export const loopHeights = defineCalculator({
   id: 'loop-heights',
   title: words`Heights of the coolant loop`,
@@ -255,10 +257,10 @@ export const loopHeights = defineCalculator({
       label: words`Heights`,
       columns: {
         name: { type: 'text', label: words`Point` },
-        measured: height(words`As measured`, 'z'),
-        ride: height(words`At ride height`, 'z_r'),
-        noseUp: height(words`Nose-up`, 'z_u'),
-        noseDown: height(words`Nose-down`, 'z_d'),
+        measured: point(words`As measured`, 'z'),
+        ride: point(words`At ride height`, 'z_r'),
+        noseUp: point(words`Nose-up`, 'z_u'),
+        noseDown: point(words`Nose-down`, 'z_d'),
         below: height(words`Tank above it, worst`, 'm'),
       },
     },

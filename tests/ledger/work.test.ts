@@ -122,6 +122,22 @@ describe('the figures', () => {
     expect(numberOf(ledger, 'n/q').shownOther).toBe(due)
   })
 
+  it('of a sum are not those of its least part', async () => {
+    const given = { base: '2.92 m', front: '862 kg', rear: '678 kg', box: '8 kg', at: '1 m' }
+    const said = Object.entries(given).map(
+      ([id, value]) => `<Rated id="${id}" value="${value}" source="sheet" at="p. 1" />`,
+    )
+    const ledger = await soundLedger(
+      {
+        n: `${said.join(' ')}\n\n<Calc id="c" use="axle-balance" wheelbase={base} frontBefore={front} rearBefore={rear} added={[{ name: "box", mass: box, x: at }]} />`,
+      },
+      calculators,
+    )
+    expect(numberOf(ledger, 'n/c.kerb').shown).toBe('1550\u00a0kg')
+    expect(numberOf(ledger, 'n/c.rearEmpty').shown).toBe('681\u00a0kg')
+    expect(numberOf(ledger, 'n/c.table.0.onRear').shown).toBe('2.7\u00a0kg')
+  })
+
   it('of a choice do not count', async () => {
     const ledger = await soundLedger({
       n: '<Calc id="c" use="cut" pieces={[{ length: "1 m" }, { length: "0.5 m" }]} />',

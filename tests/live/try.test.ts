@@ -278,7 +278,7 @@ describe('figures of one’s own', () => {
     expect(document.querySelector('#pump .card')?.className).toContain('card-yours')
     await vi.waitFor(() => {
       expect(document.querySelector('.own-strip')?.textContent).toContain('keeps nothing')
-    })
+    }, 5000)
   })
   it('come back on the next visit, and one or all can be taken back from the strip', async () => {
     enter(await open('pump'), 'bore', '9.5 mm')

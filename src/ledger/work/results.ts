@@ -56,7 +56,7 @@ function addResult(
   const value = typeof computed === 'number' ? computed : null
   const { vector, flavour, si } = dimensions[output.of]
   const exact = output.exact === true
-  const figures = exact ? null : common.figures
+  const figures = exact ? null : Math.max(common.figures, output.least ?? 0)
   const quantity = value === null ? null : { value, vector, flavour, of: output.of }
   const { units: systems } = ctx.published.site
   ctx.done.numbers.set(id, {
