@@ -3,7 +3,7 @@
  * a moment: a long page answers as fast as a short one. What the build wrote is kept and put back.
  */
 import type { CardContext } from '../card/context.ts'
-import { cardEnds, cardPieces } from '../card/card.ts'
+import { cardEnds, cardPieces, type Mode } from '../card/card.ts'
 import type { PublishedBlock } from '../ledger/published.ts'
 import type { Makers } from './makers.ts'
 import { elementOf, elementsOf, morph } from './places.ts'
@@ -101,14 +101,17 @@ function write(
 ): boolean {
   const parts = makers.partsOf(block, card.original, ctx)
   if (parts === undefined) return false
+  // In other units the builder's figures are still the builder's.
+  const mode: Mode = block === ctx.builder?.block(block.id) ? 'built' : 'yours'
   if (card.current === card.original) {
-    const made = elementOf(cardEnds(block, 'yours').join(''))
+    const made = elementOf(cardEnds(block, mode).join(''))
     if (made === null) return true
     card.original.replaceWith(made)
     card.current = made
     sight.exchanged(card, made)
   }
-  const pieces = cardPieces(block, ctx, 'yours', parts)
+  card.current.className = `card card-${mode}`
+  const pieces = cardPieces(block, ctx, mode, parts)
   card.pieces = pieces.map((html, index) => exchanged(card, index, html))
   return true
 }
