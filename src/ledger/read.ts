@@ -12,7 +12,8 @@ import type { NoteSource } from './note-source.ts'
 import type { Element } from './read/attributes.ts'
 import { readCalc } from './read/calc.ts'
 import { startOf, startRead, type ReadContext, type ReadOptions } from './read/context.ts'
-import { onlyExpression } from './read/estree.ts'
+import { onlyExpression, type AnyNode } from './read/estree.ts'
+import { freeNames } from './read/free-names.ts'
 import { checkHeadings, readHeading } from './read/headings.ts'
 import { checkModule, readImports } from './read/imports.ts'
 import { isPhotoElement, isRoot } from './read/kit.ts'
@@ -114,11 +115,18 @@ function readExpression(
   linked: boolean,
 ): void {
   const expression = onlyExpression(node.data?.estree)
-  if (expression === undefined || sortNames(ctx, expression, words`expression`) !== 'ledger') return
+  if (expression === undefined) return
+  const whose = sortNames(ctx, expression, words`expression`)
+  if (whose === 'bad' || (whose === 'mdx' && !isWorkedWithoutNames(expression))) return
   const sum = readSum(ctx, expression)
-  if (sum !== undefined)
+  if (sum !== undefined && whose === 'ledger')
     ctx.uses.push({ type: 'sum', sum, text: node.value.trim(), linked, ...startOf(node) })
 }
+
+/** `{1 + 2}` or `{1 > 2 ? 3 : 4}`: it has to be a sum as well; that of plain numbers is prose. */
+const isWorkedWithoutNames = (expression: AnyNode): boolean =>
+  /^(?:Unary|Binary|Logical|Conditional|Sequence)Expression$/.test(expression.type) &&
+  freeNames(expression).length === 0
 
 /** What stands in one of the kit's elements is read with it, and not looked at again; but photos. */
 function readElement(ctx: ReadContext, element: Element, linked: boolean): 'skip' | undefined {

@@ -10,7 +10,9 @@ import type { Nodes, Parents, Root, Table } from 'mdast'
 import { visitParents } from 'unist-util-visit-parents'
 import type { Place, Problem } from '../ledger/problems.ts'
 import { isPhotoElement, kitElements } from '../ledger/read/kit.ts'
+import { onlyExpression } from '../ledger/read/estree.ts'
 import { markStart } from '../ledger/read/photo.ts'
+import { plainValue } from '../ledger/read/sums.ts'
 import { placesIn, type PlaceAt } from './place.ts'
 import { findNumbers, type Find } from './prose-numbers.ts'
 import { unitAt } from './prose-units.ts'
@@ -179,6 +181,13 @@ function stretch(node: Nodes, { pointing, unit, places }: Around): Stretch {
       if (one.position) cursor = to
     } else if (one.type === 'break') {
       text += '\n'
+    } else if (plainResult(one) !== undefined) {
+      const from = one.position?.start.offset ?? cursor
+      const to = one.position?.end.offset ?? end
+      const value = plainResult(one) ?? ''
+      pieces.push({ at: text.length, value, from, to })
+      text += value
+      cursor = to
     } else if ('children' in one && isOpen(one)) {
       for (const child of one.children) add(child)
     } else {
@@ -197,6 +206,14 @@ function stretch(node: Nodes, { pointing, unit, places }: Around): Stretch {
     pointing,
     unit: bare ? unit : '',
   }
+}
+
+/** `{4}` and `{2 + 2}` print a number as if it had been typed. */
+function plainResult(node: Nodes): string | undefined {
+  if (node.type !== 'mdxTextExpression') return undefined
+  const expression = onlyExpression(node.data?.estree)
+  const result = expression && plainValue(expression)
+  return result === undefined ? undefined : String(result)
 }
 
 const phrasing = new Set('emphasis strong delete mdxJsxTextElement link linkReference'.split(' '))

@@ -5723,6 +5723,8 @@ export const texts: Readonly<Record<string, string>> = {
   'no number, block or import is called `{0}`': 'no number, block or import is called `{0}`',
   'give a number this name with `id`, or import it from the note that has it':
     'give a number this name with `id`, or import it from the note that has it',
+  'a note has no clock and no functions: sums are written with names, `{supply + back}`; what is worked out otherwise belongs in a block, {0}, what is shown otherwise in {1}':
+    'a note has no clock and no functions: sums are written with names, `{supply + back}`; what is worked out otherwise belongs in a block, {0}, what is shown otherwise in {1}',
   'the parts of the notes are rows of a list of a <Calc>: `added={parts}`, or `parts.out`, `parts.planned`, `parts.all`':
     'the parts of the notes are rows of a list of a <Calc>: `added={parts}`, or `parts.out`, `parts.planned`, `parts.all`',
   'write this name also where it says `{0}`, which is refused':
