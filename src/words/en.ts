@@ -6561,6 +6561,8 @@ export const texts: Readonly<Record<string, string>> = {
   '`{0}` has no unit; {1} is due': '`{0}` has no unit; {1} is due',
   '`{0}` without % is more than the whole': '`{0}` without % is more than the whole',
   'did you mean `{0} %`?': 'did you mean `{0} %`?',
+  '`{0}` is read as {1}: write `{2}`, or `{3}` if the comma is a decimal one':
+    '`{0}` is read as {1}: write `{2}`, or `{3}` if the comma is a decimal one',
   '`{0}` is below vacuum': '`{0}` is below vacuum',
   '`{0}` is below absolute zero': '`{0}` is below absolute zero',
   '`{0}` is read as {1} mg/L, which holds in water':
