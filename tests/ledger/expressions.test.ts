@@ -217,7 +217,7 @@ describe('a name elsewhere in a note', () => {
     ['the name of a function', '{(function supply(n) { return n ? supply(0) : 0 })(1)}'],
     ['a variable of a function', '{(() => { const supply = 1; return supply })()}'],
     ['a caught error', '{(() => { try { return 1 } catch (supply) { return supply } })()}'],
-    ['nothing', '{undefined} {/* supply */} {"so"} {null}'],
+    ['nothing', '{undefined} {/* supply */} {"so on"} {null}'],
     ['MDX', '{frontmatter.title} {props.x}'],
   ])('%s is not the ledger’s', async (_, text) => {
     expect(await problemsOf({ loop: `${head}So ${text} it is.` })).toEqual([])
