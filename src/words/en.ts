@@ -5966,6 +5966,10 @@ export const texts: Readonly<Record<string, string>> = {
     '`{0}` is of {1} and takes the place of `{2}`, which is of {3}',
   'the later number replaces the older one: turn them round, or mend the date of the note or of the reading (`on`)':
     'the later number replaces the older one: turn them round, or mend the date of the note or of the reading (`on`)',
+  '`{0}` takes the place of `{1}` on {2}, and so does `{3}`':
+    '`{0}` takes the place of `{1}` on {2}, and so does `{3}`',
+  'keep `replaces` at the one that counts from that day on, or say with `on` which was measured later':
+    'keep `replaces` at the one that counts from that day on, or say with `on` which was measured later',
   '`replaces` names an older number, whose place this one takes':
     '`replaces` names an older number, whose place this one takes',
   '`{0}` cannot take its own place': '`{0}` cannot take its own place',
