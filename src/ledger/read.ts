@@ -9,7 +9,7 @@ import type { Root } from 'mdast'
 import type { MdxFlowExpression, MdxTextExpression } from 'mdast-util-mdx'
 import { visitParents } from 'unist-util-visit-parents'
 import type { NoteSource } from './note-source.ts'
-import type { Element } from './read/attributes.ts'
+import { checkTwice, type Element } from './read/attributes.ts'
 import { readCalc } from './read/calc.ts'
 import { startOf, startRead, type ReadContext, type ReadOptions } from './read/context.ts'
 import { onlyExpression, type AnyNode } from './read/estree.ts'
@@ -131,6 +131,7 @@ const isWorkedWithoutNames = (expression: AnyNode): boolean =>
 /** What stands in one of the kit's elements is read with it, and not looked at again; but photos. */
 function readElement(ctx: ReadContext, element: Element, linked: boolean): 'skip' | undefined {
   const name = element.name ?? ''
+  checkTwice(ctx, element)
   if (isRoot(name)) readRoot(ctx, element, name, linked)
   else if (name === 'Calc') readCalc(ctx, element)
   else if (name === 'Part') readPart(ctx, element, linked)

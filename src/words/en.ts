@@ -5460,6 +5460,9 @@ export const texts: Readonly<Record<string, string>> = {
   // src/ledger/dates.ts
   'a date is written YYYY-MM-DD, such as 2026-03-14':
     'a date is written YYYY-MM-DD, such as 2026-03-14',
+  'there is no such day: {0} has {1} days': 'there is no such day: {0} has {1} days',
+  'there is no such month: 01 to 12 are written in the middle, as in 2026-03-14':
+    'there is no such month: 01 to 12 are written in the middle, as in 2026-03-14',
   // src/ledger/drafts.ts
   'this takes something from `{0}`, which is a draft':
     'this takes something from `{0}`, which is a draft',
@@ -5672,6 +5675,8 @@ export const texts: Readonly<Record<string, string>> = {
   expression: 'expression',
   // src/ledger/read/attributes.ts
   '`{…}` inside <{0}>: write each attribute out': '`{…}` inside <{0}>: write each attribute out',
+  '<{0}> has `{1}` a second time': '<{0}> has `{1}` a second time',
+  'keep one of the two': 'keep one of the two',
   '`{0}` is a text in quotes': '`{0}` is a text in quotes',
   // src/ledger/read/calc.ts
   '<Calc> has no `id`: its results need a name': '<Calc> has no `id`: its results need a name',
@@ -5750,6 +5755,10 @@ export const texts: Readonly<Record<string, string>> = {
     '`<Part … />`, with the words outside, or in `note="…"`',
   '<Part> has no `id`: its figures need a name': '<Part> has no `id`: its figures need a name',
   '<Part> does not say what it is: `what="…"`': '<Part> does not say what it is: `what="…"`',
+  '`priced` says where a price comes from, and <Part> has no `price`':
+    '`priced` says where a price comes from, and <Part> has no `price`',
+  'write `price="$89"` as well, or take `priced` out':
+    'write `price="$89"` as well, or take `priced` out',
   '<Part> has no `{0}`': '<Part> has no `{0}`',
   '`status="{0}"` is not where a part can be': '`status="{0}"` is not where a part can be',
   '`used` stands alone, or says `yes` or `no`': '`used` stands alone, or says `yes` or `no`',
@@ -5873,6 +5882,10 @@ export const texts: Readonly<Record<string, string>> = {
   '`|` means nothing between numbers': '`|` means nothing between numbers',
   '`{0}` is not worked out between names': '`{0}` is not worked out between names',
   'a comma between names': 'a comma between names',
+  // src/ledger/read/tasks.ts
+  '`{0}` does not link to a note, so nothing is {1} by it':
+    '`{0}` does not link to a note, so nothing is {1} by it',
+  'write `{0} in [its title](./other-note.mdx)`': 'write `{0} in [its title](./other-note.mdx)`',
   // src/ledger/read/words.ts
   'nothing can rest on a <Nominal>: it takes no attributes':
     'nothing can rest on a <Nominal>: it takes no attributes',
@@ -5920,6 +5933,10 @@ export const texts: Readonly<Record<string, string>> = {
   'braces in `{0}`: nothing is worked out in the frontmatter':
     'braces in `{0}`: nothing is worked out in the frontmatter',
   'write the words only': 'write the words only',
+  '`changed` is {0}, before the note’s own `date`, {1}':
+    '`changed` is {0}, before the note’s own `date`, {1}',
+  '`date` is the day of the work, `changed` the day of the latest change':
+    '`date` is the day of the work, `changed` the day of the latest change',
   '{0}; `{1}` was read': '{0}; `{1}` was read',
   'this line cannot be read as settings (`name: value`)':
     'this line cannot be read as settings (`name: value`)',
@@ -6201,7 +6218,6 @@ export const texts: Readonly<Record<string, string>> = {
   'write a line `---` after its last entry': 'write a line `---` after its last entry',
   'write `{0}: "{1}"`': 'write `{0}: "{1}"`',
   '`{0}` gives an entry a second time': '`{0}` gives an entry a second time',
-  'keep one of the two': 'keep one of the two',
   'a line of the head begins with a tab': 'a line of the head begins with a tab',
   'use spaces': 'use spaces',
   '`{0}` has a second colon': '`{0}` has a second colon',
@@ -6253,6 +6269,13 @@ export const texts: Readonly<Record<string, string>> = {
     '`{0}` is read as words, not as the box of a task',
   'write `- [ ] words`, or `- [x] words` where it is done':
     'write `- [ ] words`, or `- [x] words` where it is done',
+  'a task with nothing behind its box `{0}`': 'a task with nothing behind its box `{0}`',
+  'write what is to be done behind it, or take the line out':
+    'write what is to be done behind it, or take the line out',
+  '`{0}` stands in no column: the head of the table has {1}':
+    '`{0}` stands in no column: the head of the table has {1}',
+  'give the column a heading, or take the cell out; a `|` inside a cell is written `\\|`':
+    'give the column a heading, or take the cell out; a `|` inside a cell is written `\\|`',
   '`{0}` is read as prose': '`{0}` is read as prose',
   "write `import { pumpDraw } from './other-note.mdx'`: a small `i`, the path in quotes":
     "write `import { pumpDraw } from './other-note.mdx'`: a small `i`, the path in quotes",
