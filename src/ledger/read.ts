@@ -40,7 +40,7 @@ export { isPhotoElement } from './read/kit.ts'
 export { markStart, photoParts, type PictureGroup } from './read/photo.ts'
 
 export function readNote(tree: Root, options: ReadOptions): NoteSource {
-  const ctx = startRead(options, givenNames(tree))
+  const ctx = startRead(options, givenNames(tree, options.lost))
   readImports(ctx, tree)
   checkModule(ctx, tree)
   checkPictureCode(ctx, tree)
@@ -48,7 +48,7 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
   checkHeadings(ctx)
   const { slug, file, path, raw, meta } = options
   const { imports, roots, sums, blocks, parts, tasks, steps, links, uses, pictures } = ctx
-  const { bound, headings, problems } = ctx
+  const { given, bound, headings, problems } = ctx
   return {
     slug,
     file,
@@ -65,6 +65,7 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
     links,
     uses,
     pictures,
+    given,
     bound,
     headings,
     problems,

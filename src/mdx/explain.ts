@@ -84,7 +84,8 @@ function explainTag(text: string, { start, at }: Fault): Found {
     }
   }
 
-  const { name, end, fault } = walkTag(text, start)
+  const { name, end, fault: last, swallowing } = walkTag(text, start)
+  const fault = swallowing ?? last
   const tag = `<${text[start + 1] === '/' ? '/' : ''}${name}`
   const found = (said: Words): Found => ({ words: said, end: Math.max(end, start + 1) })
   const value = fault ? lineFrom(text, fault.at) : ''

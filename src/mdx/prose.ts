@@ -13,7 +13,8 @@ import { isPhotoElement, kitElements } from '../ledger/read/kit.ts'
 import { onlyExpression } from '../ledger/read/estree.ts'
 import { markStart } from '../ledger/read/photo.ts'
 import { plainValue } from '../ledger/read/sums.ts'
-import { placesIn, type PlaceAt } from './place.ts'
+import type { Stretch as Broken } from './broken.ts'
+import { placesIn } from './place.ts'
 import { findNumbers, type Find } from './prose-numbers.ts'
 import { unitAt } from './prose-units.ts'
 import { words } from '../words/words.ts'
@@ -25,6 +26,8 @@ export interface ProseOptions {
   readonly status: 'draft' | 'other'
   /** The text the tree was read from, for the places. */
   readonly text: string
+  /** Stretches of it that are no prose. */
+  readonly broken?: readonly Broken[]
 }
 
 export interface NominalUse {
@@ -65,13 +68,15 @@ interface Placed {
 }
 
 function placeFinds(tree: Root, options: ProseOptions): readonly Placed[] {
-  const placeAt = placesIn(options.text, options.file)
+  const { text, broken = [] } = options
+  const placeAt = placesIn(text, options.file)
   return stretches(tree, { pointing: false, unit: '' }).flatMap((stretch) =>
-    findNumbers(stretch.text, { nominals: options.nominals, pointing: stretch.pointing }).map(
-      (find) => ({
-        find: asTyped(find, stretch),
-        place: placeOf(find, stretch, options.text, placeAt),
-      }),
+    findNumbers(stretch.text, { nominals: options.nominals, pointing: stretch.pointing }).flatMap(
+      (find) => {
+        const at = offsetOf(find, stretch, text)
+        if (broken.some(({ start, end }) => at >= start && at < end)) return []
+        return { find: asTyped(find, stretch), place: placeAt(at) }
+      },
     ),
   )
 }
@@ -231,17 +236,17 @@ function asTyped(find: Find, { unit }: Stretch): Find {
 }
 
 /** Escapes and entities make a text shorter than what was typed: the number is looked for there. */
-function placeOf(find: Find, { pieces }: Stretch, text: string, placeAt: PlaceAt): Place {
+function offsetOf(find: Find, { pieces }: Stretch, text: string): number {
   const piece = pieces.findLast(({ at }) => at <= find.start) ?? pieces[0]
-  if (!piece) return placeAt(0)
+  if (!piece) return 0
   const inside = find.start - piece.at
   const source = text.slice(piece.from, piece.to)
-  if (source === piece.value) return placeAt(piece.from + inside)
+  if (source === piece.value) return piece.from + inside
   const first = /^\S+/.exec(piece.value.slice(inside))?.[0] ?? ''
   const earlier = piece.value.slice(0, inside).split(first).length - 1
   let at = source.indexOf(first)
   for (let count = 0; count < earlier && at >= 0; count += 1) at = source.indexOf(first, at + 1)
-  return placeAt(piece.from + Math.max(at, 0))
+  return piece.from + Math.max(at, 0)
 }
 
 function group(

@@ -378,3 +378,57 @@ describe('what would be lost without a word', () => {
     ])
   })
 })
+
+describe('a tag that cannot be read', () => {
+  const elsewhere = {
+    later: note("import { a } from './n.mdx'\n\nSo {a * 2}.", { date: '2026-04-01' }),
+  }
+  const open = (name: string): string =>
+    `quote-open: the quote after \`${name}=\` is never closed | hint: write the same straight quote \`"\` at the end of the value`
+
+  it.each([
+    [
+      'its first quote open, another number behind it',
+      '<Reading id="a" value="4 A with="meter" /> and <Reading id="b" value="5 A" with="a meter" />',
+      `7:29 error ${open('value')}`,
+    ],
+    [
+      'its last quote open',
+      '<Reading id="a" value="4 A" with="meter /> and <Reading id="b" value="5 A" with="a meter" />',
+      `7:40 error ${open('with')}`,
+    ],
+    [
+      'a name without quotes',
+      '<Reading id=a value="4 A" with="meter" />',
+      '7:19 error value-without-quotes: the value of `id` has no quotes: `id=a` | hint: write `id="a"`',
+    ],
+    [
+      'never closed',
+      '<Reading id="a" value="4 A" with="meter">',
+      '7:7 error tag-open: `<Reading>` is never closed, or not in the paragraph, list or table it began in | hint: end it with `/>`, or write `</Reading>` where it ends',
+    ],
+    [
+      'without an end',
+      '<Reading id="a" value="4 A" with="meter"',
+      '7:7 error tag-open: `<Reading` begins a tag that has no end | hint: end it with `/>`; for “less than” write `\\<`',
+    ],
+    [
+      'a quote inside its words',
+      '<Part id="a" what="2" pump" load="4 A" />',
+      '7:33 error unreadable-tag: `"` cannot stand here in the tag `<Part` | hint: a value ends at its next straight quote: inside it write “curly” ones, and `in` for inches',
+    ],
+  ])(
+    'with %s is told once, and its number and its name are not blamed',
+    async (_, tag, message) => {
+      expect(await messages(`It is ${tag}\n\nSo {a} it is.`, elsewhere)).toEqual([message])
+    },
+  )
+
+  it('hides no number behind it', async () => {
+    const lines = await messages('It is <Reading id=a value="4 A" with="meter" /> at 5 V.')
+    expect(lines.map((line) => line.split(' (')[0])).toEqual([
+      '7:19 error value-without-quotes: the value of `id` has no quotes: `id=a` | hint: write `id="a"`',
+      '7:52 error unsourced-danger: nothing says where `5 V` comes from',
+    ])
+  })
+})

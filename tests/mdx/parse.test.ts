@@ -77,6 +77,21 @@ describe('phone text in markup is repaired in place', () => {
     expect(note.blanked).toBe(typed)
   })
 
+  test.each(['|—|—|', '| – | :—: |', '—|—', '|\u2015|---|'])(
+    'a table under %s is a table, of the same length',
+    (rule) => {
+      const source = `| a | b |\n${rule}\n| c | d |`
+      expect(nodes(source).filter(({ type }) => type === 'tableCell')).toHaveLength(4)
+      expect(parseNote(source, 'note.mdx').text).toHaveLength(source.length)
+      expect(told(source)).toEqual([])
+    },
+  )
+
+  test('dashes that are no rule of a table stay', () => {
+    for (const source of ['a | b\nc — d', '—|—', '```\n|a|b|\n|—|—|\n```'])
+      expect(parseNote(source, 'note.mdx').text).toBe(source)
+  })
+
   test('a repair that does not help is taken back', () => {
     const note = parseNote('a <Reading id=“x” value=5 /> b', 'note.mdx')
     expect(note.text).toBe('a <Reading id=“x” value=5 /> b')

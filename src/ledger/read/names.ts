@@ -15,8 +15,8 @@ import { isRoot, kitElements } from './kit.ts'
 import { words } from '../../words/words.ts'
 
 /** The names that the note's elements give: by `id`, and by the first column of a table in one. */
-export function givenNames(tree: Root): Set<string> {
-  const names = new Set<string>()
+export function givenNames(tree: Root, lost: readonly string[] = []): Set<string> {
+  const names = new Set(lost)
   visitParents(tree, (node) => {
     if (node.type !== 'mdxJsxFlowElement' && node.type !== 'mdxJsxTextElement') return
     for (const name of [...ids(node), ...tabled(node)]) names.add(name.normalize('NFKC').trim())
