@@ -5878,9 +5878,8 @@ export const texts: Readonly<Record<string, string>> = {
   '`{0}` is not arithmetic on numbers': '`{0}` is not arithmetic on numbers',
   'an unfinished sum': 'an unfinished sum',
   'multiply the name with itself: `{a * a}`': 'multiply the name with itself: `{a * a}`',
-  '`**` is not worked out between names': '`**` is not worked out between names',
-  '`|` means nothing between numbers': '`|` means nothing between numbers',
   '`{0}` is not worked out between names': '`{0}` is not worked out between names',
+  '`|` means nothing between numbers': '`|` means nothing between numbers',
   'a comma between names': 'a comma between names',
   // src/ledger/read/tasks.ts
   '`{0}` does not link to a note, so nothing is {1} by it':
@@ -6169,6 +6168,7 @@ export const texts: Readonly<Record<string, string>> = {
     'end it with `{0}`; for “less than” write `\\<`',
   '`{0}` cannot stand here in the tag `{1}`': '`{0}` cannot stand here in the tag `{1}`',
   'the tag `{0}` cannot be read': 'the tag `{0}` cannot be read',
+  'for “less than” write `\\<`': 'for “less than” write `\\<`',
   'take out the `{0}`: words of a tag stand apart by spaces only':
     'take out the `{0}`: words of a tag stand apart by spaces only',
   'write `{0}="…"`, with `=` for `:`': 'write `{0}="…"`, with `=` for `:`',
@@ -6187,6 +6187,7 @@ export const texts: Readonly<Record<string, string>> = {
   '`{{0}}` does not name a heading': '`{{0}}` does not name a heading',
   'take it out: a heading gets its id from its words':
     'take it out: a heading gets its id from its words',
+  '{0}; {1}': '{0}; {1}',
   '`{{0}}` is neither a name nor a sum of names': '`{{0}}` is neither a name nor a sum of names',
   'give `{0}` a name first, as in `<Chosen id="given" value="{1}" because="…" />`, and put the name into the sum; {2}':
     'give `{0}` a name first, as in `<Chosen id="given" value="{1}" because="…" />`, and put the name into the sum; {2}',
@@ -6210,9 +6211,16 @@ export const texts: Readonly<Record<string, string>> = {
   'the head of the note stands between `+++` lines':
     'the head of the note stands between `+++` lines',
   'write `---` lines instead': 'write `---` lines instead',
+  'a no-break space stands in `{0}`, where a plain one is due':
+    'a no-break space stands in `{0}`, where a plain one is due',
+  'delete it and type the space anew': 'delete it and type the space anew',
   'the head of the note cannot be read': 'the head of the note cannot be read',
   'write one `name: value` a line, with quotes round a value that has a colon':
     'write one `name: value` a line, with quotes round a value that has a colon',
+  '`{0}` was read where the three hyphens of the head are due':
+    '`{0}` was read where the three hyphens of the head are due',
+  'write `---` alone on a line before its first entry, and again after its last':
+    'write `---` alone on a line before its first entry, and again after its last',
   'the head of the note begins with `---` and never ends':
     'the head of the note begins with `---` and never ends',
   'write a line `---` after its last entry': 'write a line `---` after its last entry',
@@ -6290,6 +6298,15 @@ export const texts: Readonly<Record<string, string>> = {
   'write a name in them, as in `{pumpDraw}`, or `\\{\\}` for braces as text':
     'write a name in them, as in `{pumpDraw}`, or `\\{\\}` for braces as text',
   '`{}` is empty': '`{}` is empty',
+  // src/mdx/sum-slips.ts
+  '`{0}` in `{{1}}` is a unit, and a name brings its own':
+    '`{0}` in `{{1}}` is a unit, and a name brings its own',
+  'write `{{0}}`, or in a unit of your choice `<Show value={{1}} unit="{2}" />`':
+    'write `{{0}}`, or in a unit of your choice `<Show value={{1}} unit="{2}" />`',
+  '`{{0}}` has no sign between its number and its name':
+    '`{{0}}` has no sign between its number and its name',
+  'write `{{0} * {1}}`': 'write `{{0} * {1}}`',
+  'write `{0}` for it': 'write `{0}` for it',
   // src/pages/404.astro
   'The note may have been renamed. {0} stand on the first page, and {1} on another.':
     'The note may have been renamed. {0} stand on the first page, and {1} on another.',
