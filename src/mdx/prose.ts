@@ -10,11 +10,10 @@ import type { Nodes, Parents, Root, Table } from 'mdast'
 import { visitParents } from 'unist-util-visit-parents'
 import type { Place, Problem } from '../ledger/problems.ts'
 import { isPhotoElement, kitElements } from '../ledger/read/kit.ts'
-import { onlyExpression } from '../ledger/read/estree.ts'
 import { markStart } from '../ledger/read/photo.ts'
-import { plainValue } from '../ledger/read/sums.ts'
 import type { Stretch as Broken } from './broken.ts'
 import { placesIn } from './place.ts'
+import { constantsOf, plainResult, type Constants } from './plain-values.ts'
 import { findNumbers, type Find } from './prose-numbers.ts'
 import { unitAt } from './prose-units.ts'
 import { words } from '../words/words.ts'
@@ -70,14 +69,15 @@ interface Placed {
 function placeFinds(tree: Root, options: ProseOptions): readonly Placed[] {
   const { text, broken = [] } = options
   const placeAt = placesIn(text, options.file)
-  return stretches(tree, { pointing: false, unit: '' }).flatMap((stretch) =>
-    findNumbers(stretch.text, { nominals: options.nominals, pointing: stretch.pointing }).flatMap(
-      (find) => {
-        const at = offsetOf(find, stretch, text)
-        if (broken.some(({ start, end }) => at >= start && at < end)) return []
-        return { find: asTyped(find, stretch), place: placeAt(at) }
-      },
-    ),
+  return stretches(tree, { pointing: false, unit: '', constants: constantsOf(tree) }).flatMap(
+    (stretch) =>
+      findNumbers(stretch.text, { nominals: options.nominals, pointing: stretch.pointing }).flatMap(
+        (find) => {
+          const at = offsetOf(find, stretch, text)
+          if (broken.some(({ start, end }) => at >= start && at < end)) return []
+          return { find: asTyped(find, stretch), place: placeAt(at) }
+        },
+      ),
   )
 }
 
@@ -102,6 +102,7 @@ interface Piece {
 interface Around {
   readonly pointing: boolean
   readonly unit: string
+  readonly constants: Constants
   /** Words of a mark -> how many signs of them say where it stands. */
   readonly places?: ReadonlyMap<Nodes, number>
 }
@@ -170,7 +171,7 @@ function headUnit(text: string): string {
   return unit !== '' && unitAt(`1 ${unit}`, 1)?.end === unit.length + 2 ? unit : ''
 }
 
-function stretch(node: Nodes, { pointing, unit, places }: Around): Stretch {
+function stretch(node: Nodes, { pointing, unit, places, constants }: Around): Stretch {
   const pieces: Piece[] = []
   let text = ''
   let cursor = node.position?.start.offset ?? 0
@@ -186,10 +187,10 @@ function stretch(node: Nodes, { pointing, unit, places }: Around): Stretch {
       if (one.position) cursor = to
     } else if (one.type === 'break') {
       text += '\n'
-    } else if (plainResult(one) !== undefined) {
+    } else if (one.type === 'mdxTextExpression' && plainResult(one, constants) !== undefined) {
       const from = one.position?.start.offset ?? cursor
       const to = one.position?.end.offset ?? end
-      const value = plainResult(one) ?? ''
+      const value = plainResult(one, constants) ?? ''
       pieces.push({ at: text.length, value, from, to })
       text += value
       cursor = to
@@ -211,14 +212,6 @@ function stretch(node: Nodes, { pointing, unit, places }: Around): Stretch {
     pointing,
     unit: bare ? unit : '',
   }
-}
-
-/** `{4}` and `{2 + 2}` print a number as if it had been typed. */
-function plainResult(node: Nodes): string | undefined {
-  if (node.type !== 'mdxTextExpression') return undefined
-  const expression = onlyExpression(node.data?.estree)
-  const result = expression && plainValue(expression)
-  return result === undefined ? undefined : String(result)
 }
 
 const phrasing = new Set('emphasis strong delete mdxJsxTextElement link linkReference'.split(' '))

@@ -166,6 +166,7 @@ test('a plain number in braces is read as if it had been typed', () => {
   expect(find('It drew {4} A, {2 + 3} V and {-1.5} bar in {7} steps.').problems[0]?.text).toBe(
     'nothing says where `4 A`, `5 V`, `-1.5 bar` come from (torque, current, voltage, pressure)',
   )
+  expect(places(find('export const draw = 2 * 2\n\nIt drew {draw} A, {draws} A.'))).toEqual(['3:9'])
   expect(places(find('It drew {4} A\nand {2 + 3} V, {amps} A.'))).toEqual(['1:10', '2:5'])
 })
 

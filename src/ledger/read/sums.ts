@@ -22,31 +22,6 @@ export function readSum(ctx: ReadContext, node: AnyNode): Sum | undefined {
   return reading.refused.length > 0 ? undefined : sum
 }
 
-/** What a sum without names gives; undefined where there is a name or anything else in it. */
-export function plainValue(node: AnyNode): number | undefined {
-  if (node.type === 'Literal') return typeof node.value === 'number' ? node.value : undefined
-  const { operator, argument, left, right } = node
-  if (node.type === 'UnaryExpression') {
-    const of = isNode(argument) ? plainValue(argument) : undefined
-    return of === undefined || operator === '+' ? of : operator === '-' ? -of : undefined
-  }
-  if (node.type !== 'BinaryExpression' || !isNode(left) || !isNode(right)) return undefined
-  const [a, b] = [plainValue(left), plainValue(right)]
-  if (a === undefined || b === undefined) return undefined
-  switch (operator) {
-    case '+':
-      return a + b
-    case '-':
-      return a - b
-    case '*':
-      return a * b
-    case '/':
-      return a / b
-    default:
-      return undefined
-  }
-}
-
 /** Reports a fault; the 0 keeps the rest readable, so that all its faults are found. */
 function refuse(
   { ctx, refused }: Reading,
