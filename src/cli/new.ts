@@ -5,7 +5,7 @@
 import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises'
 import { join, relative, resolve } from 'node:path'
 import { parseArgs } from 'node:util'
-import { howDatesAreWritten, isCalendarDate } from '../ledger/dates.ts'
+import { isCalendarDate, whyNoDate } from '../ledger/dates.ts'
 import { readMeta } from '../ledger/site-file.ts'
 import { decode } from '../mdx/decode.ts'
 import { readFrontmatter } from '../mdx/frontmatter.ts'
@@ -50,7 +50,7 @@ function readWords(args: readonly string[]): { title: string; date?: string; con
   }
   const { date, content } = read.values
   if (date !== undefined && !isCalendarDate(date))
-    throw new UsageError(`--date \`${date}\`: ${howDatesAreWritten}`)
+    throw new UsageError(`--date \`${date}\`: ${whyNoDate(date)}`)
   // Without quotes the shell hands the words over one by one.
   const title = read.positionals.join(' ')
   return { title, content, ...(date === undefined ? {} : { date }) }

@@ -11,6 +11,7 @@ import type { Root } from 'mdast'
 import type { Calculator } from '../../calculators/define.ts'
 import { calculators as registry } from '../../calculators/index.ts'
 import { tables } from '../../calculators/tables/index.ts'
+import { lostNames } from '../mdx/broken.ts'
 import { parseNote } from '../mdx/parse.ts'
 import { findUnsourced } from '../mdx/prose.ts'
 import type { PictureFacts } from '../photos/facts.ts'
@@ -135,6 +136,7 @@ export async function loadLedger(
       slugOf: (specifier) => slugOf(specifier, names),
       knownNotes: names,
       files,
+      lost: lostNames(parsed.text, parsed.broken),
     })
     if (draft) drafts.set(name, { slug, file, path, note })
     else published.set(file, parsed.tree)
@@ -145,6 +147,7 @@ export async function loadLedger(
       file,
       status: meta.status === 'planned' || meta.status === 'doing' ? 'draft' : 'other',
       text: parsed.text,
+      broken: parsed.broken,
     })
     problems.push(...prose.problems)
     nominals.push(...prose.nominals.map(({ text, place }) => ({ text, file, line: place.line })))

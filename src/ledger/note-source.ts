@@ -179,6 +179,8 @@ export interface NoteSource {
   readonly links: readonly LinkSource[]
   readonly uses: readonly Use[]
   readonly pictures: readonly PictureUse[]
+  /** Every name that its elements give, also where nothing came of it. */
+  readonly given: ReadonlySet<string>
   /** Names that MDX binds in this note. */
   readonly bound: ReadonlySet<string>
   /** Heading id -> its line. */

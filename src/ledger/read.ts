@@ -9,10 +9,11 @@ import type { Root } from 'mdast'
 import type { MdxFlowExpression, MdxTextExpression } from 'mdast-util-mdx'
 import { visitParents } from 'unist-util-visit-parents'
 import type { NoteSource } from './note-source.ts'
-import type { Element } from './read/attributes.ts'
+import { checkTwice, type Element } from './read/attributes.ts'
 import { readCalc } from './read/calc.ts'
 import { startOf, startRead, type ReadContext, type ReadOptions } from './read/context.ts'
-import { onlyExpression } from './read/estree.ts'
+import { onlyExpression, type AnyNode } from './read/estree.ts'
+import { freeNames } from './read/free-names.ts'
 import { checkHeadings, readHeading } from './read/headings.ts'
 import { checkModule, readImports } from './read/imports.ts'
 import { isPhotoElement, isRoot } from './read/kit.ts'
@@ -39,7 +40,7 @@ export { isPhotoElement } from './read/kit.ts'
 export { markStart, photoParts, type PictureGroup } from './read/photo.ts'
 
 export function readNote(tree: Root, options: ReadOptions): NoteSource {
-  const ctx = startRead(options, givenNames(tree))
+  const ctx = startRead(options, givenNames(tree, options.lost))
   readImports(ctx, tree)
   checkModule(ctx, tree)
   checkPictureCode(ctx, tree)
@@ -47,7 +48,7 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
   checkHeadings(ctx)
   const { slug, file, path, raw, meta } = options
   const { imports, roots, sums, blocks, parts, tasks, steps, links, uses, pictures } = ctx
-  const { bound, headings, problems } = ctx
+  const { given, bound, headings, problems } = ctx
   return {
     slug,
     file,
@@ -64,6 +65,7 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
     links,
     uses,
     pictures,
+    given,
     bound,
     headings,
     problems,
@@ -114,15 +116,23 @@ function readExpression(
   linked: boolean,
 ): void {
   const expression = onlyExpression(node.data?.estree)
-  if (expression === undefined || sortNames(ctx, expression, words`expression`) !== 'ledger') return
+  if (expression === undefined) return
+  const whose = sortNames(ctx, expression, words`expression`)
+  if (whose === 'bad' || (whose === 'mdx' && !isWorkedWithoutNames(expression))) return
   const sum = readSum(ctx, expression)
-  if (sum !== undefined)
+  if (sum !== undefined && whose === 'ledger')
     ctx.uses.push({ type: 'sum', sum, text: node.value.trim(), linked, ...startOf(node) })
 }
+
+/** `{1 + 2}` or `{1 > 2 ? 3 : 4}`: it has to be a sum as well; that of plain numbers is prose. */
+const isWorkedWithoutNames = (expression: AnyNode): boolean =>
+  /^(?:Unary|Binary|Logical|Conditional|Sequence)Expression$/.test(expression.type) &&
+  freeNames(expression).length === 0
 
 /** What stands in one of the kit's elements is read with it, and not looked at again; but photos. */
 function readElement(ctx: ReadContext, element: Element, linked: boolean): 'skip' | undefined {
   const name = element.name ?? ''
+  checkTwice(ctx, element)
   if (isRoot(name)) readRoot(ctx, element, name, linked)
   else if (name === 'Calc') readCalc(ctx, element)
   else if (name === 'Part') readPart(ctx, element, linked)

@@ -2,7 +2,7 @@
  * `site.yaml`: the vehicle, the units, and the instruments and sources that numbers name.
  * In: its text. Out: the settings, or every problem with its line.
  */
-import { howDatesAreWritten, isCalendarDate } from './dates.ts'
+import { isCalendarDate, whyNoDate } from './dates.ts'
 import { LineCounter, parseDocument, type Document } from 'yaml'
 import { z } from 'zod'
 import { parseQuantity } from '../quantity/index.ts'
@@ -15,7 +15,8 @@ import { words } from '../words/words.ts'
 
 export { phases, phaseWords } from './phases.ts'
 
-const calendarDate = z.string().refine(isCalendarDate, howDatesAreWritten)
+const noDay = { error: ({ input }: { readonly input?: unknown }) => whyNoDate(String(input)) }
+const calendarDate = z.string().refine(isCalendarDate, noDay)
 const unitWords = words`units are \`metric\`, \`us\`, or a list of both, the first shown first`
 const system = z.enum(['metric', 'us'], { error: unitWords })
 
@@ -85,9 +86,7 @@ const noteSchema = z.object({
   title: z.string(words`a note needs a \`title\``).min(1, words`the title is empty`),
   date: z.preprocess(
     asDay,
-    z
-      .string(words`a note needs a \`date\`, such as 2026-03-14`)
-      .refine(isCalendarDate, howDatesAreWritten),
+    z.string(words`a note needs a \`date\`, such as 2026-03-14`).refine(isCalendarDate, noDay),
   ),
   changed: z.preprocess(asDay, calendarDate.optional()),
   phase: z.enum(Object.keys(phases), {
@@ -169,7 +168,18 @@ export function readMeta(
       )
   }
   const result = noteSchema.safeParse(frontmatter, { error: settingWords })
-  if (result.success) return { meta: problems.length > 0 ? undefined : result.data, problems }
+  if (result.success) {
+    const meta = problems.length > 0 ? undefined : result.data
+    const { date, changed } = result.data
+    if (changed !== undefined && changed < date)
+      report(
+        'changed',
+        'changed-before-date',
+        words`\`changed\` is ${changed}, before the note’s own \`date\`, ${date}`,
+        words`\`date\` is the day of the work, \`changed\` the day of the latest change`,
+      )
+    return { meta, problems }
+  }
   for (const issue of result.error.issues) {
     const key = String(issue.path[0] ?? '')
     const read = frontmatter[key]

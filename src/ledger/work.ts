@@ -12,7 +12,7 @@ import type { Published, PublishedNumber } from './published.ts'
 import type { WorkContext } from './work/context.ts'
 import { filled } from './work/fill.ts'
 import { compareKinds } from './work/kinds.ts'
-import { compareDates } from './work/replacements.ts'
+import { compareDates, doubledReplacements } from './work/replacements.ts'
 import { startWork } from './work/start.ts'
 import { workBlock } from './work/values.ts'
 
@@ -47,7 +47,7 @@ export function work(
       numbers: numbers.map((number) => ({ ...number, now: nowOf(ctx, number) })).sort(byId),
       blocks: blocks.map((block) => ctx.done.blocks.get(block.id) ?? block).sort(byId),
     },
-    problems: ctx.problems.sort(byPlace),
+    problems: [...ctx.problems, ...doubledReplacements(given)].sort(byPlace),
   }
 }
 

@@ -10,6 +10,7 @@ import { looksLikeModule } from './module-line.ts'
 import { mostBraces, type Fault } from './forgive.ts'
 import { lineFrom, paragraphEnd, type PlaceAt } from './place.ts'
 import { unitAt } from './prose-units.ts'
+import { slipInSum } from './sum-slips.ts'
 import { matchingBrace, walkTag } from './tag.ts'
 import { words } from '../words/words.ts'
 
@@ -84,7 +85,8 @@ function explainTag(text: string, { start, at }: Fault): Found {
     }
   }
 
-  const { name, end, fault } = walkTag(text, start)
+  const { name, end, fault: last, swallowing } = walkTag(text, start)
+  const fault = swallowing ?? last
   const tag = `<${text[start + 1] === '/' ? '/' : ''}${name}`
   const found = (said: Words): Found => ({ words: said, end: Math.max(end, start + 1) })
   const value = fault ? lineFrom(text, fault.at) : ''
@@ -153,6 +155,8 @@ function explainInside(
 /** What is usual to have happened where a sign cannot stand. */
 function signHint(text: string, start: number, place: number): string {
   const sign = text[place] ?? ''
+  if (/[,;]/.test(sign) && /^<\/?\p{Ll}[^=]*$/u.test(text.slice(start, place)))
+    return words`for “less than” write \`\\<\``
   if (/[,;]/.test(sign))
     return words`take out the \`${sign}\`: words of a tag stand apart by spaces only`
   const colon = /([\p{L}$_][\p{L}\p{N}$_]*)\s*:\s*$/u.exec(text.slice(start, place))
@@ -219,6 +223,9 @@ function unreadable(text: string, start: number, close: number, at: number | und
       words`take it out: a heading gets its id from its words`,
     )
   }
+  const slip = slipInSum(inner)
+  if (slip !== undefined)
+    return refused('unreadable-braces', slip.text, words`${slip.hint}; ${asText}`)
   const quantity = quantityIn(inner)
   if (quantity !== undefined) {
     return refused(

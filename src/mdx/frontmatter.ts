@@ -9,7 +9,7 @@ import { extractFrontmatter, parseFrontmatter } from '@astrojs/markdown-remark'
 import { parseDocument, type ErrorCode } from 'yaml'
 import { isRecord } from '../ledger/json.ts'
 import type { Problem } from '../ledger/problems.ts'
-import type { PlaceAt } from './place.ts'
+import { paragraphEnd, type PlaceAt } from './place.ts'
 import { words } from '../words/words.ts'
 
 export interface Frontmatter {
@@ -31,6 +31,18 @@ export function readFrontmatter(text: string, placeAt: PlaceAt): Frontmatter {
       fault(placeAt(start - 3), said, words`write \`---\` lines instead`),
     ])
   }
+  const spaces = noBreakSpaces(raw)
+  if (spaces.length > 0)
+    return unreadable(
+      blanked,
+      spaces.map(({ at, line }) =>
+        fault(
+          placeAt(start + at),
+          words`a no-break space stands in \`${line}\`, where a plain one is due`,
+          words`delete it and type the space anew`,
+        ),
+      ),
+    )
   const document = parseDocument(raw, { prettyErrors: false, logLevel: 'error' })
   if (document.errors.length > 0) {
     const problems = document.errors.map(({ code, pos }) => {
@@ -56,10 +68,38 @@ export function readFrontmatter(text: string, placeAt: PlaceAt): Frontmatter {
 
 const entryHint = words`write one \`name: value\` a line, with quotes round a value that has a colon`
 
+/** Lines whose space behind the colon, or before the name, is one that does not break. */
+function noBreakSpaces(raw: string): readonly { readonly at: number; readonly line: string }[] {
+  const lines = raw.matchAll(/^([ \t]*(?:- )?[\w-]+:[ \t]*|[ \t]*)[\u00A0\u2007\u202F].*$/gm)
+  return [...lines].map(({ 0: line, 1: before = '', index }) => ({
+    at: index + before.length,
+    line: line.replace(/[\u00A0\u2007\u202F]/g, ' ').trim(),
+  }))
+}
+
+/** A phone makes one dash of three hyphens. */
+function dashLine(text: string, from: number): { at: number; typed: string } | undefined {
+  const head = text.slice(from, paragraphEnd(text, from))
+  const found = /^[ \t]*(?!---[ \t]*$)([-–—―]+)[ \t]*$/m.exec(head)
+  const typed = found?.[1]
+  return found && typed !== undefined
+    ? { at: from + found.index + found[0].indexOf(typed), typed }
+    : undefined
+}
+
+const dashFault = (placeAt: PlaceAt, { at, typed }: { at: number; typed: string }): Problem =>
+  fault(
+    placeAt(at),
+    words`\`${typed}\` was read where the three hyphens of the head are due`,
+    words`write \`---\` alone on a line before its first entry, and again after its last`,
+  )
+
 function withoutBlock(text: string, placeAt: PlaceAt): Frontmatter {
-  const opened = /^\s*---[ \t]*(?:\r\n?|\n)[ \t]*[\w-]+[ \t]*:/.exec(text)
-  if (!opened) return { problems: [], entries: {}, blanked: text }
+  const [opening, sign] = /^\s*(---|[-–—―]+)[ \t]*(?:\r\n?|\n)[ \t]*[\w-]+[ \t]*:/.exec(text) ?? []
+  if (opening === undefined) return { problems: [], entries: {}, blanked: text }
   const place = placeAt(text.indexOf('---'))
+  const dash = dashLine(text, sign === '---' ? text.indexOf('---') + 3 : 0)
+  if (dash !== undefined) return unreadable(text, [dashFault(placeAt, dash)])
   const said = words`the head of the note begins with \`---\` and never ends`
   return unreadable(text, [fault(place, said, words`write a line \`---\` after its last entry`)])
 }

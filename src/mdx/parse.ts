@@ -13,13 +13,14 @@ import remarkParse from 'remark-parse'
 import { unified } from 'unified'
 import { visitParents } from 'unist-util-visit-parents'
 import type { Problem } from '../ledger/problems.ts'
+import { brokenStretch, type Stretch } from './broken.ts'
 import { decode } from './decode.ts'
 import { explain, problem } from './explain.ts'
 import { forgive, type Fault, type Pass } from './forgive.ts'
 import { readFrontmatter } from './frontmatter.ts'
 import { nestingFault } from './nesting.ts'
 import { placesIn, type PlaceAt } from './place.ts'
-import { apply, plainSpaces, repairs, withPlainSpaces, type Change } from './repair.ts'
+import { apply, plainSpaces, repairs, tableRules, withPlainSpaces, type Change } from './repair.ts'
 import { checkShape } from './shape.ts'
 import { words } from '../words/words.ts'
 
@@ -31,6 +32,8 @@ export interface ParsedNote {
   readonly tree: Root | undefined
   /** Without frontmatter (blanked by spaces) and repaired; same length and positions as the file. */
   readonly text: string
+  /** Markup that could not be read, and is text in the tree. */
+  readonly broken: readonly Stretch[]
   /** The same before the repair: what Astro hands its Markdown parser. */
   readonly blanked: string
 }
@@ -38,7 +41,14 @@ export interface ParsedNote {
 export function parseNote(source: string | Uint8Array, file: string): ParsedNote {
   const decoded = decode(source, file)
   if (decoded.text === undefined) {
-    return { ...decoded, frontmatter: undefined, tree: undefined, text: '', blanked: '' }
+    return {
+      ...decoded,
+      frontmatter: undefined,
+      tree: undefined,
+      text: '',
+      broken: [],
+      blanked: '',
+    }
   }
   const placeAt = placesIn(decoded.text, file)
   const head = readFrontmatter(decoded.text, placeAt)
@@ -49,6 +59,7 @@ export function parseNote(source: string | Uint8Array, file: string): ParsedNote
     frontmatter: head.entries,
     tree: body.tree,
     text: body.text,
+    broken: body.broken,
     blanked: head.blanked,
   }
 }
@@ -56,6 +67,7 @@ export function parseNote(source: string | Uint8Array, file: string): ParsedNote
 interface Body {
   readonly tree: Root | undefined
   readonly text: string
+  readonly broken: readonly Stretch[]
   readonly problems: readonly Problem[]
 }
 
@@ -67,6 +79,7 @@ function parseBody(blanked: string, placeAt: PlaceAt): Body {
   const literal = new Set<number>()
   const mended = new Map<number, readonly Change[]>()
   const nesting: Problem[] = []
+  const open: Stretch[] = []
   let text = blanked
 
   for (let count = 0; count < mostPasses; count += 1) {
@@ -103,21 +116,30 @@ function parseBody(blanked: string, placeAt: PlaceAt): Body {
     if (vain.length > 0 || pass.faults.some(({ block }) => block)) continue
     if (parsed.message) {
       const found = nestingFault(parsed.message, pass, placeAt)
-      for (const start of found.signs) literal.add(start)
+      for (const start of found.signs) {
+        literal.add(start)
+        open.push(brokenStretch(text, start))
+      }
       if (found.problem) nesting.push(found.problem)
       if (found.signs.length === 0) break
       continue
     }
-    const { problems, isTold } = tell(text, [...faults.values()], pass.strays, placeAt)
+    const rules = rulesOf(parsed.tree, text)
+    if (rules.length > 0) {
+      text = apply(text, rules)
+      continue
+    }
+    const { problems, isTold, spans } = tell(text, [...faults.values()], pass.strays, placeAt)
     const shape = checkShape(parsed.tree, text, placeAt, isTold)
     return {
       tree: parsed.tree,
       text: apply(text, plainAttributes(parsed.tree, text)),
+      broken: [...open, ...spans.map(([start, end]) => brokenStretch(text, start, end))],
       problems: [...problems, ...nesting, ...shape],
     }
   }
   const { problems } = tell(text, [...faults.values()], new Set(), placeAt)
-  return { tree: undefined, text, problems: [...problems, ...nesting] }
+  return { tree: undefined, text, broken: [], problems: [...problems, ...nesting] }
 }
 
 type Parsed =
@@ -143,6 +165,7 @@ interface Told {
   readonly problems: readonly Problem[]
   /** Whether the sign at an offset is part of a fault that was told. */
   readonly isTold: (offset: number) => boolean
+  readonly spans: readonly (readonly [start: number, end: number])[]
 }
 
 /** Each fault once: what lies inside another one's stretch is part of it. */
@@ -169,7 +192,16 @@ function tell(
       problem({ rule: 'brace-alone', at, text: words`\`}\` closes no braces`, hint }, placeAt),
     )
   }
-  return { problems, isTold }
+  return { problems, isTold, spans }
+}
+
+function rulesOf(tree: Root, text: string): readonly Change[] {
+  const changes: Change[] = []
+  visitParents(tree, 'paragraph', ({ position }) => {
+    const { start, end } = position ?? {}
+    changes.push(...tableRules(text, start?.offset ?? 0, end?.offset ?? 0))
+  })
+  return changes
 }
 
 /** Spaces in values, in the tree and, by what is returned, in the text. */

@@ -38,6 +38,11 @@ export function findNumbers(text: string, setting: Setting): readonly Find[] {
     finds.some((one) => start < one.end && end > one.start)
   let at = 0
   while (at < text.length) {
+    const size = threadAt(text, at)
+    if (size > 0) {
+      at += size
+      continue
+    }
     const read = numberAt(text, at)
     if (!read) {
       at += 1
@@ -80,6 +85,15 @@ function numberAt(text: string, at: number): NumberRead | undefined {
   // `2 x 12 V` is a count and a voltage; `25 x 3 mm` are two lengths.
   const counted = /^\d[ \u00A0]?[x×]/.test(found) && numbers.length === 2
   return { start: at, end: at + found.length, spelled: false, numbers, counted }
+}
+
+const threadSize = /(?:#\d{1,2}|\d{1,2}[/⁄]\d{1,2})[-–]\d{1,2}(?![\d.,/⁄])/y
+
+/** How long a thread at `at` is: `1/4-20 to 90 lb·in` is no range. With a unit behind it is none. */
+function threadAt(text: string, at: number): number {
+  threadSize.lastIndex = at
+  const { length } = threadSize.exec(text)?.[0] ?? ''
+  return length > 0 && mayBegin(text, at) && unitAt(text, at + length) === undefined ? length : 0
 }
 
 /** Not inside a word, another number or a sum of money. */
@@ -195,9 +209,17 @@ function spread(numbers: readonly string[]): readonly string[] {
     const parts = /^(-?\d+)[/⁄](\d+)$/.exec(number)
     const below = Number(parts?.[2])
     if (parts && ![2, 3, 4, 8, 16, 32, 64].includes(below)) return [parts[1] ?? '', parts[2] ?? '']
-    return [number.replace(/^(-?)\./, '$10.').replace(/(\d)['\u00A0\u2009\u202F](?=\d{3})/g, '$1')]
+    return [asDigits(number)]
   })
 }
+
+/** As a value is written in an element: a point for a decimal comma, thousands joined. */
+const asDigits = (number: string): string =>
+  number
+    .replace(/(\d)['\u00A0\u2009\u202F](?=\d{3})/g, '$1')
+    .replace(/^-?[1-9]\d{0,2}(?:,\d{3})+(?!\d)/, (found) => found.replaceAll(',', ''))
+    .replace(',', '.')
+    .replace(/^(-?)\./, '$10.')
 
 function isNominal(text: string, read: NumberRead, unit: ProseUnit, setting: Setting): boolean {
   const [number = '', ...others] = amounts(read, unit)

@@ -11,7 +11,9 @@ import { visitParents } from 'unist-util-visit-parents'
 import type { Place, Problem } from '../ledger/problems.ts'
 import { isPhotoElement, kitElements } from '../ledger/read/kit.ts'
 import { markStart } from '../ledger/read/photo.ts'
-import { placesIn, type PlaceAt } from './place.ts'
+import type { Stretch as Broken } from './broken.ts'
+import { placesIn } from './place.ts'
+import { constantsOf, plainResult, type Constants } from './plain-values.ts'
 import { findNumbers, type Find } from './prose-numbers.ts'
 import { unitAt } from './prose-units.ts'
 import { words } from '../words/words.ts'
@@ -23,6 +25,8 @@ export interface ProseOptions {
   readonly status: 'draft' | 'other'
   /** The text the tree was read from, for the places. */
   readonly text: string
+  /** Stretches of it that are no prose. */
+  readonly broken?: readonly Broken[]
 }
 
 export interface NominalUse {
@@ -63,14 +67,17 @@ interface Placed {
 }
 
 function placeFinds(tree: Root, options: ProseOptions): readonly Placed[] {
-  const placeAt = placesIn(options.text, options.file)
-  return stretches(tree, { pointing: false, unit: '' }).flatMap((stretch) =>
-    findNumbers(stretch.text, { nominals: options.nominals, pointing: stretch.pointing }).map(
-      (find) => ({
-        find: asTyped(find, stretch),
-        place: placeOf(find, stretch, options.text, placeAt),
-      }),
-    ),
+  const { text, broken = [] } = options
+  const placeAt = placesIn(text, options.file)
+  return stretches(tree, { pointing: false, unit: '', constants: constantsOf(tree) }).flatMap(
+    (stretch) =>
+      findNumbers(stretch.text, { nominals: options.nominals, pointing: stretch.pointing }).flatMap(
+        (find) => {
+          const at = offsetOf(find, stretch, text)
+          if (broken.some(({ start, end }) => at >= start && at < end)) return []
+          return { find: asTyped(find, stretch), place: placeAt(at) }
+        },
+      ),
   )
 }
 
@@ -95,6 +102,7 @@ interface Piece {
 interface Around {
   readonly pointing: boolean
   readonly unit: string
+  readonly constants: Constants
   /** Words of a mark -> how many signs of them say where it stands. */
   readonly places?: ReadonlyMap<Nodes, number>
 }
@@ -163,7 +171,7 @@ function headUnit(text: string): string {
   return unit !== '' && unitAt(`1 ${unit}`, 1)?.end === unit.length + 2 ? unit : ''
 }
 
-function stretch(node: Nodes, { pointing, unit, places }: Around): Stretch {
+function stretch(node: Nodes, { pointing, unit, places, constants }: Around): Stretch {
   const pieces: Piece[] = []
   let text = ''
   let cursor = node.position?.start.offset ?? 0
@@ -179,6 +187,13 @@ function stretch(node: Nodes, { pointing, unit, places }: Around): Stretch {
       if (one.position) cursor = to
     } else if (one.type === 'break') {
       text += '\n'
+    } else if (one.type === 'mdxTextExpression' && plainResult(one, constants) !== undefined) {
+      const from = one.position?.start.offset ?? cursor
+      const to = one.position?.end.offset ?? end
+      const value = plainResult(one, constants) ?? ''
+      pieces.push({ at: text.length, value, from, to })
+      text += value
+      cursor = to
     } else if ('children' in one && isOpen(one)) {
       for (const child of one.children) add(child)
     } else {
@@ -214,17 +229,17 @@ function asTyped(find: Find, { unit }: Stretch): Find {
 }
 
 /** Escapes and entities make a text shorter than what was typed: the number is looked for there. */
-function placeOf(find: Find, { pieces }: Stretch, text: string, placeAt: PlaceAt): Place {
+function offsetOf(find: Find, { pieces }: Stretch, text: string): number {
   const piece = pieces.findLast(({ at }) => at <= find.start) ?? pieces[0]
-  if (!piece) return placeAt(0)
+  if (!piece) return 0
   const inside = find.start - piece.at
   const source = text.slice(piece.from, piece.to)
-  if (source === piece.value) return placeAt(piece.from + inside)
+  if (source === piece.value) return piece.from + inside
   const first = /^\S+/.exec(piece.value.slice(inside))?.[0] ?? ''
   const earlier = piece.value.slice(0, inside).split(first).length - 1
   let at = source.indexOf(first)
   for (let count = 0; count < earlier && at >= 0; count += 1) at = source.indexOf(first, at + 1)
-  return placeAt(piece.from + Math.max(at, 0))
+  return piece.from + Math.max(at, 0)
 }
 
 function group(

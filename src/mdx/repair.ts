@@ -1,6 +1,6 @@
 /**
  * What a phone keyboard did to markup, undone: curly quotes round values, no-break spaces in them, signs
- * that nobody sees, `×` and dashes between names.
+ * that nobody sees, `×` and dashes between names, dashes for the rule of a table.
  *
  * In: the text and a fault MDX met. Out: the changes that may mend it, each of one character for one,
  * so that every position stays. Prose is never touched: only places where MDX tried to read a tag,
@@ -82,6 +82,21 @@ function operatorsIn(text: string, start: number, end: number): readonly Change[
       return sign === undefined ? [] : [{ at: start + index, sign }]
     },
   )
+}
+
+const tableRule =
+  /^[ \t>]*\|?(?:[ \t\u00A0]*:?[-—–―]+:?[ \t\u00A0]*\|)+(?:[ \t\u00A0]*:?[-—–―]+:?[ \t\u00A0]*)?$/
+
+/** `|—|—|` under a row with `|`: a phone makes one dash of the hyphens of a table's rule. */
+export function tableRules(text: string, start: number, end: number): readonly Change[] {
+  const lines = [...text.slice(start, end).matchAll(/[^\r\n]+/g)]
+  return lines.flatMap(({ 0: line, index }, number) => {
+    if (!tableRule.test(line) || !(lines[number - 1]?.[0].includes('|') ?? false)) return []
+    return [...line.matchAll(/[—–―\u00A0]/g)].map((sign) => ({
+      at: start + index + sign.index,
+      sign: sign[0] === '\u00A0' ? ' ' : '-',
+    }))
+  })
 }
 
 /** Signs without width between the words of a tag; in a value they are left alone. */

@@ -28,6 +28,8 @@ export function checkShape(
       problems.push(...proseImports(node, text, placeAt, isTold))
       problems.push(...boxes(node, text, placeAt))
     }
+    if (node.type === 'listItem') problems.push(...emptyTasks(node, text, placeAt))
+    if (node.type === 'table') problems.push(...looseCells(node, text, placeAt))
     if (node.type === 'text') problems.push(...spacedTags(span(node), text, placeAt))
     if ('children' in node) problems.push(...brokenParagraphs(node.children, text, placeAt))
     if (node.type === 'mdxTextExpression' || node.type === 'mdxFlowExpression') {
@@ -45,6 +47,8 @@ export function checkShape(
 }
 
 type Child = RootContent
+type Table = Extract<Child, { type: 'table' }>
+type Item = Extract<Child, { type: 'listItem' }>
 type Paragraph = Extract<Child, { type: 'paragraph' }>
 type Braces = Extract<Child, { type: 'mdxTextExpression' | 'mdxFlowExpression' }>
 
@@ -90,6 +94,41 @@ function boxes(node: Paragraph, text: string, placeAt: PlaceAt): readonly Proble
       placeAt,
     ),
   )
+}
+
+/** `- [ ]` with nothing behind it is a bracket in a list. */
+function emptyTasks(node: Item, text: string, placeAt: PlaceAt): readonly Problem[] {
+  const { start, end } = span(node)
+  const box = /^(?:[-*+]|\d+[.)])[ \t]+(\[[ xX]?\])\s*$/.exec(text.slice(start, end))?.[1]
+  if (box === undefined) return []
+  const said = words`a task with nothing behind its box \`${box}\``
+  const hint = words`write what is to be done behind it, or take the line out`
+  return [problem({ rule: 'empty-task', at: start, text: said, hint }, placeAt)]
+}
+
+/** Cells beyond the last heading are on no page and in no list. */
+function looseCells(
+  { children: [head, ...rows] }: Table,
+  text: string,
+  placeAt: PlaceAt,
+): readonly Problem[] {
+  const columns = head?.children.length ?? 0
+  return rows.flatMap(({ children }) => {
+    const cell = children[columns]
+    if (cell === undefined) return []
+    const { start, end } = span(cell)
+    const lead = /^[|\s]*/.exec(text.slice(start, end))?.[0].length ?? 0
+    const typed = short(text.slice(start, end).replace(/^[|\s]+|[|\s]+$/g, ''))
+    return problem(
+      {
+        rule: 'cell-too-many',
+        at: start + lead,
+        text: words`\`${typed}\` stands in no column: the head of the table has ${columns}`,
+        hint: words`give the column a heading, or take the cell out; a \`|\` inside a cell is written \`\\|\``,
+      },
+      placeAt,
+    )
+  })
 }
 
 function proseImports(

@@ -22,6 +22,8 @@ export interface WalkedTag {
   readonly fault: TagFault | undefined
   /** Curly quotes round values: offsets of the pair. */
   readonly curly: readonly (readonly [open: number, close: number])[]
+  /** The first value that ends in the beginning of another: `"4 A with="` lacks its closing quote. */
+  readonly swallowing: TagFault | undefined
 }
 
 const double = '“”„‟″＂«»'
@@ -30,9 +32,12 @@ const nameSign = /[\p{ID_Continue}$.:-]/u
 /** What may follow a value's closing quote: the end of the tag or another attribute. */
 const afterValue = String.raw`(?=\s*\/?>|\s+[\p{ID_Start}$_][\p{ID_Continue}$:.-]*\s*=|\s*$)`
 
+const nextBegins = /^["'][^]*\s[\p{ID_Start}$_][\p{ID_Continue}$:.-]*\s*=\s*["']$/u
+
 export function walkTag(text: string, start: number): WalkedTag {
   let limit = paragraphEnd(text, start)
   const curly: (readonly [number, number])[] = []
+  let swallowing: TagFault | undefined
   let at = start + (text[start + 1] === '/' ? 2 : 1)
   const name = while_(text, at, nameSign)
   at += name.length
@@ -42,6 +47,7 @@ export function walkTag(text: string, start: number): WalkedTag {
     end,
     fault: kind && { kind, at: place, attribute },
     curly,
+    swallowing,
   })
 
   for (;;) {
@@ -65,6 +71,8 @@ export function walkTag(text: string, start: number): WalkedTag {
     const value = walkValue(text, at, limit)
     if (value.curly) curly.push(value.curly)
     if (value.fault) return done(value.end, value.fault, at, attribute)
+    if (swallowing === undefined && nextBegins.test(text.slice(at, value.end)))
+      swallowing = { kind: 'quote', at, attribute }
     at = value.end
     if (at > limit) limit = paragraphEnd(text, at)
   }

@@ -13,6 +13,8 @@ export interface ReadNumber {
   readonly digits: string
   readonly figures: number
   readonly rest: string
+  /** `1.250` of `1,250`, where the comma may have been meant as a decimal one. */
+  readonly withPoint?: string
 }
 
 export interface NumberSlip {
@@ -82,17 +84,22 @@ export function readNumber(text: string, typed = text): ReadNumber | NumberSlip 
   const mantissa = digits.replaceAll(',', '') + places
   const figures = mantissa.replace('.', '').replace(/^0+(?=.)/, '').length
   const exponent = size ?? power ?? '0'
+  const doubtful = /^\d+,\d+$/.test(found) ? minus + digits.replace(',', '.') : undefined
   const said = `${minus}${digits}${places}${exponent === '0' ? '' : `e${exponent}`}`
-  return finite(Number(`${minus}${mantissa}e${exponent}`), said, figures, rest)
+  return finite(Number(`${minus}${mantissa}e${exponent}`), said, figures, rest, doubtful)
 
   function finite(
     number: number,
     said: string,
     figures: number,
     rest: string,
+    withPoint?: string,
   ): ReadNumber | NumberSlip {
     if (!Number.isFinite(number))
       return refuse('not-finite', words`\`${said}\` is not a number that can be worked with`)
-    return { ok: true, number, digits: said, figures, rest: rest.trim() }
+    const common = { ok: true, number, figures, rest: rest.trim() } as const
+    return withPoint === undefined
+      ? { ...common, digits: said }
+      : { ...common, digits: said.replace(',', ''), withPoint }
   }
 }

@@ -10,7 +10,7 @@ import { dimensions, fits, nameOf } from './dimensions.ts'
 import { explain } from './explain.ts'
 import { nearestName } from './nearest.ts'
 import { readNumber } from './number.ts'
-import { currencies } from './table.ts'
+import { axes, currencies } from './table.ts'
 import { tidy, tidyUnit } from './tidy.ts'
 import type { Of, ParsedQuantity, Slip } from './types.ts'
 import { isUnit, readUnit, unitNames, type Unit } from './unit.ts'
@@ -52,7 +52,7 @@ function readQuantity(text: string, of?: Of): Read {
   const gauge = /^(\d+\/0|\d+(?:\.\d+)?) ?AWG$/i.exec(tidied)?.[1]
   const read = readNumber(gauge === undefined ? tidied : tidied.replace(/.*(?=AWG)/i, '1 '), typed)
   if (!read.ok) return slip(read.rule, read.text, read.hint)
-  const { digits, rest } = read
+  const { digits, rest, withPoint } = read
   const number = gauge === undefined ? read.number : gaugeNumber(gauge)
   const figures = gauge === undefined ? read.figures : Infinity
   if (number === undefined)
@@ -153,7 +153,14 @@ function readQuantity(text: string, of?: Of): Read {
       unit: '',
       typed,
       figures: whole ? Infinity : figures,
+      ...(withPoint !== undefined && { remark: byComma('') }),
     }
+  }
+
+  /** Who is used to decimal commas is off by a thousand, and every other comma is refused. */
+  function byComma(unit: string): string {
+    const [plain, pointed] = [digits, withPoint ?? ''].map((one) => `${one} ${unit}`.trim())
+    return words`\`${typed}\` is read as ${plain ?? ''}: write \`${plain ?? ''}\`, or \`${pointed ?? ''}\` if the comma is a decimal one`
   }
 
   function quantity(unit: Unit, remark?: string): Read {
@@ -173,7 +180,9 @@ function readQuantity(text: string, of?: Of): Read {
       )
     const said = inWater
       ? words`\`${typed}\` is read as ${digits} mg/L, which holds in water`
-      : remark
+      : withPoint !== undefined && !isMoney(unit)
+        ? byComma(unit.name)
+        : remark
     return {
       ok: true,
       value,
@@ -201,6 +210,10 @@ const isOtherCurrency = (said: string): boolean => {
   const unit = readUnit(said)
   return isUnit(unit) && unit.vector.slice(7).some((power) => power !== 0)
 }
+
+/** `$1,299`, `€ 1,299/m`: thousands of money are set off everywhere. */
+const isMoney = ({ vector }: Unit): boolean =>
+  vector.slice(axes.length - currencies.length).some((power) => power !== 0)
 
 const before = new RegExp(
   String.raw`^(AWG|[A-Z]{0,2}\$|€|£|USD|${currencies.slice(1).join('|')}) ?([\d.,]+(?:/0)?)`,

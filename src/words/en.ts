@@ -5460,6 +5460,9 @@ export const texts: Readonly<Record<string, string>> = {
   // src/ledger/dates.ts
   'a date is written YYYY-MM-DD, such as 2026-03-14':
     'a date is written YYYY-MM-DD, such as 2026-03-14',
+  'there is no such day: {0} has {1} days': 'there is no such day: {0} has {1} days',
+  'there is no such month: 01 to 12 are written in the middle, as in 2026-03-14':
+    'there is no such month: 01 to 12 are written in the middle, as in 2026-03-14',
   // src/ledger/drafts.ts
   'this takes something from `{0}`, which is a draft':
     'this takes something from `{0}`, which is a draft',
@@ -5672,6 +5675,8 @@ export const texts: Readonly<Record<string, string>> = {
   expression: 'expression',
   // src/ledger/read/attributes.ts
   '`{…}` inside <{0}>: write each attribute out': '`{…}` inside <{0}>: write each attribute out',
+  '<{0}> has `{1}` a second time': '<{0}> has `{1}` a second time',
+  'keep one of the two': 'keep one of the two',
   '`{0}` is a text in quotes': '`{0}` is a text in quotes',
   // src/ledger/read/calc.ts
   '<Calc> has no `id`: its results need a name': '<Calc> has no `id`: its results need a name',
@@ -5723,6 +5728,8 @@ export const texts: Readonly<Record<string, string>> = {
   'no number, block or import is called `{0}`': 'no number, block or import is called `{0}`',
   'give a number this name with `id`, or import it from the note that has it':
     'give a number this name with `id`, or import it from the note that has it',
+  'a note has no clock and no functions: sums are written with names, `{supply + back}`; what is worked out otherwise belongs in a block, {0}, what is shown otherwise in {1}':
+    'a note has no clock and no functions: sums are written with names, `{supply + back}`; what is worked out otherwise belongs in a block, {0}, what is shown otherwise in {1}',
   'the parts of the notes are rows of a list of a <Calc>: `added={parts}`, or `parts.out`, `parts.planned`, `parts.all`':
     'the parts of the notes are rows of a list of a <Calc>: `added={parts}`, or `parts.out`, `parts.planned`, `parts.all`',
   'write this name also where it says `{0}`, which is refused':
@@ -5748,6 +5755,10 @@ export const texts: Readonly<Record<string, string>> = {
     '`<Part … />`, with the words outside, or in `note="…"`',
   '<Part> has no `id`: its figures need a name': '<Part> has no `id`: its figures need a name',
   '<Part> does not say what it is: `what="…"`': '<Part> does not say what it is: `what="…"`',
+  '`priced` says where a price comes from, and <Part> has no `price`':
+    '`priced` says where a price comes from, and <Part> has no `price`',
+  'write `price="$89"` as well, or take `priced` out':
+    'write `price="$89"` as well, or take `priced` out',
   '<Part> has no `{0}`': '<Part> has no `{0}`',
   '`status="{0}"` is not where a part can be': '`status="{0}"` is not where a part can be',
   '`used` stands alone, or says `yes` or `no`': '`used` stands alone, or says `yes` or `no`',
@@ -5867,10 +5878,13 @@ export const texts: Readonly<Record<string, string>> = {
   '`{0}` is not arithmetic on numbers': '`{0}` is not arithmetic on numbers',
   'an unfinished sum': 'an unfinished sum',
   'multiply the name with itself: `{a * a}`': 'multiply the name with itself: `{a * a}`',
-  '`**` is not worked out between names': '`**` is not worked out between names',
-  '`|` means nothing between numbers': '`|` means nothing between numbers',
   '`{0}` is not worked out between names': '`{0}` is not worked out between names',
+  '`|` means nothing between numbers': '`|` means nothing between numbers',
   'a comma between names': 'a comma between names',
+  // src/ledger/read/tasks.ts
+  '`{0}` does not link to a note, so nothing is {1} by it':
+    '`{0}` does not link to a note, so nothing is {1} by it',
+  'write `{0} in [its title](./other-note.mdx)`': 'write `{0} in [its title](./other-note.mdx)`',
   // src/ledger/read/words.ts
   'nothing can rest on a <Nominal>: it takes no attributes':
     'nothing can rest on a <Nominal>: it takes no attributes',
@@ -5918,6 +5932,10 @@ export const texts: Readonly<Record<string, string>> = {
   'braces in `{0}`: nothing is worked out in the frontmatter':
     'braces in `{0}`: nothing is worked out in the frontmatter',
   'write the words only': 'write the words only',
+  '`changed` is {0}, before the note’s own `date`, {1}':
+    '`changed` is {0}, before the note’s own `date`, {1}',
+  '`date` is the day of the work, `changed` the day of the latest change':
+    '`date` is the day of the work, `changed` the day of the latest change',
   '{0}; `{1}` was read': '{0}; `{1}` was read',
   'this line cannot be read as settings (`name: value`)':
     'this line cannot be read as settings (`name: value`)',
@@ -5966,6 +5984,10 @@ export const texts: Readonly<Record<string, string>> = {
     '`{0}` is of {1} and takes the place of `{2}`, which is of {3}',
   'the later number replaces the older one: turn them round, or mend the date of the note or of the reading (`on`)':
     'the later number replaces the older one: turn them round, or mend the date of the note or of the reading (`on`)',
+  '`{0}` takes the place of `{1}` on {2}, and so does `{3}`':
+    '`{0}` takes the place of `{1}` on {2}, and so does `{3}`',
+  'keep `replaces` at the one that counts from that day on, or say with `on` which was measured later':
+    'keep `replaces` at the one that counts from that day on, or say with `on` which was measured later',
   '`replaces` names an older number, whose place this one takes':
     '`replaces` names an older number, whose place this one takes',
   '`{0}` cannot take its own place': '`{0}` cannot take its own place',
@@ -6154,6 +6176,7 @@ export const texts: Readonly<Record<string, string>> = {
     'end it with `{0}`; for “less than” write `\\<`',
   '`{0}` cannot stand here in the tag `{1}`': '`{0}` cannot stand here in the tag `{1}`',
   'the tag `{0}` cannot be read': 'the tag `{0}` cannot be read',
+  'for “less than” write `\\<`': 'for “less than” write `\\<`',
   'take out the `{0}`: words of a tag stand apart by spaces only':
     'take out the `{0}`: words of a tag stand apart by spaces only',
   'write `{0}="…"`, with `=` for `:`': 'write `{0}="…"`, with `=` for `:`',
@@ -6172,6 +6195,7 @@ export const texts: Readonly<Record<string, string>> = {
   '`{{0}}` does not name a heading': '`{{0}}` does not name a heading',
   'take it out: a heading gets its id from its words':
     'take it out: a heading gets its id from its words',
+  '{0}; {1}': '{0}; {1}',
   '`{{0}}` is neither a name nor a sum of names': '`{{0}}` is neither a name nor a sum of names',
   'give `{0}` a name first, as in `<Chosen id="given" value="{1}" because="…" />`, and put the name into the sum; {2}':
     'give `{0}` a name first, as in `<Chosen id="given" value="{1}" because="…" />`, and put the name into the sum; {2}',
@@ -6195,15 +6219,21 @@ export const texts: Readonly<Record<string, string>> = {
   'the head of the note stands between `+++` lines':
     'the head of the note stands between `+++` lines',
   'write `---` lines instead': 'write `---` lines instead',
+  'a no-break space stands in `{0}`, where a plain one is due':
+    'a no-break space stands in `{0}`, where a plain one is due',
+  'delete it and type the space anew': 'delete it and type the space anew',
   'the head of the note cannot be read': 'the head of the note cannot be read',
   'write one `name: value` a line, with quotes round a value that has a colon':
     'write one `name: value` a line, with quotes round a value that has a colon',
+  '`{0}` was read where the three hyphens of the head are due':
+    '`{0}` was read where the three hyphens of the head are due',
+  'write `---` alone on a line before its first entry, and again after its last':
+    'write `---` alone on a line before its first entry, and again after its last',
   'the head of the note begins with `---` and never ends':
     'the head of the note begins with `---` and never ends',
   'write a line `---` after its last entry': 'write a line `---` after its last entry',
   'write `{0}: "{1}"`': 'write `{0}: "{1}"`',
   '`{0}` gives an entry a second time': '`{0}` gives an entry a second time',
-  'keep one of the two': 'keep one of the two',
   'a line of the head begins with a tab': 'a line of the head begins with a tab',
   'use spaces': 'use spaces',
   '`{0}` has a second colon': '`{0}` has a second colon',
@@ -6255,6 +6285,13 @@ export const texts: Readonly<Record<string, string>> = {
     '`{0}` is read as words, not as the box of a task',
   'write `- [ ] words`, or `- [x] words` where it is done':
     'write `- [ ] words`, or `- [x] words` where it is done',
+  'a task with nothing behind its box `{0}`': 'a task with nothing behind its box `{0}`',
+  'write what is to be done behind it, or take the line out':
+    'write what is to be done behind it, or take the line out',
+  '`{0}` stands in no column: the head of the table has {1}':
+    '`{0}` stands in no column: the head of the table has {1}',
+  'give the column a heading, or take the cell out; a `|` inside a cell is written `\\|`':
+    'give the column a heading, or take the cell out; a `|` inside a cell is written `\\|`',
   '`{0}` is read as prose': '`{0}` is read as prose',
   "write `import { pumpDraw } from './other-note.mdx'`: a small `i`, the path in quotes":
     "write `import { pumpDraw } from './other-note.mdx'`: a small `i`, the path in quotes",
@@ -6269,6 +6306,15 @@ export const texts: Readonly<Record<string, string>> = {
   'write a name in them, as in `{pumpDraw}`, or `\\{\\}` for braces as text':
     'write a name in them, as in `{pumpDraw}`, or `\\{\\}` for braces as text',
   '`{}` is empty': '`{}` is empty',
+  // src/mdx/sum-slips.ts
+  '`{0}` in `{{1}}` is a unit, and a name brings its own':
+    '`{0}` in `{{1}}` is a unit, and a name brings its own',
+  'write `{{0}}`, or in a unit of your choice `<Show value={{1}} unit="{2}" />`':
+    'write `{{0}}`, or in a unit of your choice `<Show value={{1}} unit="{2}" />`',
+  '`{{0}}` has no sign between its number and its name':
+    '`{{0}}` has no sign between its number and its name',
+  'write `{{0} * {1}}`': 'write `{{0} * {1}}`',
+  'write `{0}` for it': 'write `{0}` for it',
   // src/pages/404.astro
   'The note may have been renamed. {0} stand on the first page, and {1} on another.':
     'The note may have been renamed. {0} stand on the first page, and {1} on another.',
@@ -6567,6 +6613,8 @@ export const texts: Readonly<Record<string, string>> = {
   '`{0}` has no unit; {1} is due': '`{0}` has no unit; {1} is due',
   '`{0}` without % is more than the whole': '`{0}` without % is more than the whole',
   'did you mean `{0} %`?': 'did you mean `{0} %`?',
+  '`{0}` is read as {1}: write `{2}`, or `{3}` if the comma is a decimal one':
+    '`{0}` is read as {1}: write `{2}`, or `{3}` if the comma is a decimal one',
   '`{0}` is below vacuum': '`{0}` is below vacuum',
   '`{0}` is below absolute zero': '`{0}` is below absolute zero',
   '`{0}` is read as {1} mg/L, which holds in water':

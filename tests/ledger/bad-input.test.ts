@@ -265,6 +265,13 @@ describe('an unusual value', () => {
 })
 
 describe('a later number', () => {
+  it('that replaces what another of that day replaces', async () => {
+    const body = `It was <Assumed id="draw" value="4 A" because="so" />, then <Reading id="b" value="5 A" with="meter" replaces={draw} /> and <Reading id="a" value="6 A" with="meter" replaces={draw} />, <Reading id="c" value="7 A" with="meter" on="2026-03-15" replaces={draw} />.`
+    expect(await messages(body)).toEqual([
+      'notes/n.mdx:7:141 error replaced-twice: `a` takes the place of `n/draw` on 2026-03-14, and so does `b` | hint: keep `replaces` at the one that counts from that day on, or say with `on` which was measured later | also: notes/n.mdx:7:77',
+    ])
+  })
+
   it('that is older than what it replaces', async () => {
     const body = `It was <Assumed id="guess" value="1 A" because="so" />, then <Reading id="seen" value="1.2 A" with="meter" on="2026-03-13" replaces={guess} /> and <Reading id="again" value="1.3 A" with="meter" on="2026-03-14" replaces={seen} />.`
     expect(await messages(body)).toEqual([

@@ -52,7 +52,22 @@ describe('a part', () => {
     [
       'of a day that there is not',
       part('on="2026-02-30"'),
-      '7:29 error bad-date: `on="2026-02-30"` is not a date | hint: a date is written YYYY-MM-DD, such as 2026-03-14',
+      '7:29 error bad-date: `on="2026-02-30"` is not a date | hint: there is no such day: 2026-02 has 28 days',
+    ],
+    [
+      'of a month that there is not',
+      part('on="2026-13-01"'),
+      '7:29 error bad-date: `on="2026-13-01"` is not a date | hint: there is no such month: 01 to 12 are written in the middle, as in 2026-03-14',
+    ],
+    [
+      'that says where no price comes from',
+      part('priced="receipt"'),
+      '7:29 error no-price: `priced` says where a price comes from, and <Part> has no `price` | hint: write `price="$89"` as well, or take `priced` out',
+    ],
+    [
+      'that says a thing twice',
+      part('what="Pumpe"'),
+      '7:29 error attribute-twice: <Part> has `what` a second time | hint: keep one of the two',
     ],
     [
       'that is used in some other word',
@@ -331,4 +346,89 @@ it.each(['150 %', 'a lot', '5 kg'])('contingency: %s is no share', async (share)
   expect(lines).toEqual([
     'site.yaml:8:14 error bad-settings: `contingency`: a share is due here, such as `15 %`',
   ])
+})
+
+describe('what would be lost without a word', () => {
+  it.each([
+    [
+      'a cell beyond the last heading',
+      '| name | current |\n| --- | --- |\n| lamp | 3 V | 10 % | 5 V |\n| horn | 4 V |',
+      '9:16 error cell-too-many: `10 %` stands in no column: the head of the table has 2 | hint: give the column a heading, or take the cell out; a `|` inside a cell is written `\\|`',
+    ],
+    [
+      'a task without words',
+      '- [x] Done\n- [ ]\n- [ ] More',
+      '8:1 error empty-task: a task with nothing behind its box `[ ]` | hint: write what is to be done behind it, or take the line out',
+    ],
+    [
+      'a note named without a link',
+      '- [x] Bleed it, closed in Other\n- [ ] See that the tap is closed in winter',
+      '7:7 warning no-note-named: `closed in Other` does not link to a note, so nothing is closed by it | hint: write `closed in [its title](./other-note.mdx)`',
+    ],
+  ])('%s', async (_, body, message) => {
+    const lines = await messages(body)
+    expect(lines.filter((line) => !line.includes('unsourced'))).toEqual([message])
+  })
+
+  it('a change before the day of the note', async () => {
+    const head =
+      '---\ntitle: N\ndate: 2026-03-14\nchanged: 2026-03-01\nphase: cooling\nstatus: done\n---\n'
+    expect(await messages(`${head}Words.`)).toEqual([
+      '4:1 error changed-before-date: `changed` is 2026-03-01, before the note’s own `date`, 2026-03-14 | hint: `date` is the day of the work, `changed` the day of the latest change',
+    ])
+  })
+})
+
+describe('a tag that cannot be read', () => {
+  const elsewhere = {
+    later: note("import { a } from './n.mdx'\n\nSo {a * 2}.", { date: '2026-04-01' }),
+  }
+  const open = (name: string): string =>
+    `quote-open: the quote after \`${name}=\` is never closed | hint: write the same straight quote \`"\` at the end of the value`
+
+  it.each([
+    [
+      'its first quote open, another number behind it',
+      '<Reading id="a" value="4 A with="meter" /> and <Reading id="b" value="5 A" with="a meter" />',
+      `7:29 error ${open('value')}`,
+    ],
+    [
+      'its last quote open',
+      '<Reading id="a" value="4 A" with="meter /> and <Reading id="b" value="5 A" with="a meter" />',
+      `7:40 error ${open('with')}`,
+    ],
+    [
+      'a name without quotes',
+      '<Reading id=a value="4 A" with="meter" />',
+      '7:19 error value-without-quotes: the value of `id` has no quotes: `id=a` | hint: write `id="a"`',
+    ],
+    [
+      'never closed',
+      '<Reading id="a" value="4 A" with="meter">',
+      '7:7 error tag-open: `<Reading>` is never closed, or not in the paragraph, list or table it began in | hint: end it with `/>`, or write `</Reading>` where it ends',
+    ],
+    [
+      'without an end',
+      '<Reading id="a" value="4 A" with="meter"',
+      '7:7 error tag-open: `<Reading` begins a tag that has no end | hint: end it with `/>`; for “less than” write `\\<`',
+    ],
+    [
+      'a quote inside its words',
+      '<Part id="a" what="2" pump" load="4 A" />',
+      '7:33 error unreadable-tag: `"` cannot stand here in the tag `<Part` | hint: a value ends at its next straight quote: inside it write “curly” ones, and `in` for inches',
+    ],
+  ])(
+    'with %s is told once, and its number and its name are not blamed',
+    async (_, tag, message) => {
+      expect(await messages(`It is ${tag}\n\nSo {a} it is.`, elsewhere)).toEqual([message])
+    },
+  )
+
+  it('hides no number behind it', async () => {
+    const lines = await messages('It is <Reading id=a value="4 A" with="meter" /> at 5 V.')
+    expect(lines.map((line) => line.split(' (')[0])).toEqual([
+      '7:19 error value-without-quotes: the value of `id` has no quotes: `id=a` | hint: write `id="a"`',
+      '7:52 error unsourced-danger: nothing says where `5 V` comes from',
+    ])
+  })
 })

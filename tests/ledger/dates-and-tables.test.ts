@@ -18,7 +18,7 @@ it.each([
 it('a day that there is not, as the day of a reading', async () => {
   const body = 'So <Reading id="a" value="1 A" with="a borrowed meter" on="2026-02-30" /> it is.'
   expect(await problemsOf({ n: body })).toEqual([
-    'notes/n.mdx:7:56 error bad-date: `on="2026-02-30"` is not a date | hint: a date is written YYYY-MM-DD, such as 2026-03-14',
+    'notes/n.mdx:7:56 error bad-date: `on="2026-02-30"` is not a date | hint: there is no such day: 2026-02 has 28 days',
   ])
 })
 

@@ -75,10 +75,11 @@ describe('a sum of names', () => {
     ['{supply % 2}', '`%` is not worked out between names', undefined],
     ['{supply | back}', '`|` means nothing between numbers', undefined],
     ['{supply, back}', 'a comma between names', undefined],
+    ['{true ? 1 : 2}', 'something that is not a sum of names and numbers', undefined],
     [
-      '{Math.sqrt(supply)}',
-      'a call: functions are not run in a note',
-      'use a calculator: <Calc use="…" />',
+      '{1 ** 2}',
+      '`**` is not worked out between names',
+      'multiply the name with itself: `{a * a}`',
     ],
     ['{supply > 1 ? supply : back}', 'something that is not a sum of names and numbers', undefined],
     ['{`${supply}`}', 'something that is not a sum of names and numbers', undefined],
@@ -212,14 +213,34 @@ describe('a name elsewhere in a note', () => {
   it.each([
     ['a parameter', '{((supply) => supply + 1)(2)}'],
     ['a parameter taken apart', '{(({ supply, a: [back = 1], ...c }) => supply + back + c.d)({})}'],
-    ['a key and a field', '{JSON.stringify({ supply: 1 }.supply)}'],
+    ['a key and a field', '{((n) => n)({ supply: 1 }.supply)}'],
     ['the name of a function', '{(function supply(n) { return n ? supply(0) : 0 })(1)}'],
     ['a variable of a function', '{(() => { const supply = 1; return supply })()}'],
     ['a caught error', '{(() => { try { return 1 } catch (supply) { return supply } })()}'],
-    ['the language itself', '{import.meta.env.MODE} {Math.PI}'],
+    ['nothing', '{undefined} {/* supply */} {"so on"} {null}'],
     ['MDX', '{frontmatter.title} {props.x}'],
   ])('%s is not the ledger’s', async (_, text) => {
     expect(await problemsOf({ loop: `${head}So ${text} it is.` })).toEqual([])
+  })
+
+  it.each([
+    ['{new Date()}', 9, 'Date'],
+    ['{Math.sqrt(supply)}', 5, 'Math'],
+    ['{globalThis.process}', 5, 'globalThis'],
+    ['{(() => Intl)()}', 12, 'Intl'],
+    ['{import.meta.url}', 5, 'import.meta'],
+    ['{import("./x.mjs")}', 5, 'import()'],
+  ])('%s asks the machine and is refused', async (text, column, name) => {
+    expect(await problemsOf({ loop: `${head}So ${text} it is.` })).toEqual([
+      `notes/loop.mdx:10:${column} error unknown-name: no number, block or import is called \`${name}\` | hint: a note has no clock and no functions: sums are written with names, \`{supply + back}\`; what is worked out otherwise belongs in a block, \`<Calc use="…" />\`, what is shown otherwise in \`<Show value={…} />\``,
+    ])
+  })
+
+  it('that differs from one of the language in its capital is that number', async () => {
+    const text = 'x <Chosen id="map" value="2 m" because="so" />, {Map}'
+    expect(await problemsOf({ loop: text })).toEqual([
+      'notes/loop.mdx:7:50 error unknown-name: no number, block or import is called `Map` | hint: did you mean `map`?',
+    ])
   })
 
   it('shadowed in one place is the ledger’s in the next', async () => {

@@ -77,6 +77,21 @@ describe('phone text in markup is repaired in place', () => {
     expect(note.blanked).toBe(typed)
   })
 
+  test.each(['|—|—|', '| – | :—: |', '—|—', '|\u2015|---|'])(
+    'a table under %s is a table, of the same length',
+    (rule) => {
+      const source = `| a | b |\n${rule}\n| c | d |`
+      expect(nodes(source).filter(({ type }) => type === 'tableCell')).toHaveLength(4)
+      expect(parseNote(source, 'note.mdx').text).toHaveLength(source.length)
+      expect(told(source)).toEqual([])
+    },
+  )
+
+  test('dashes that are no rule of a table stay', () => {
+    for (const source of ['a | b\nc — d', '—|—', '```\n|a|b|\n|—|—|\n```'])
+      expect(parseNote(source, 'note.mdx').text).toBe(source)
+  })
+
   test('a repair that does not help is taken back', () => {
     const note = parseNote('a <Reading id=“x” value=5 /> b', 'note.mdx')
     expect(note.text).toBe('a <Reading id=“x” value=5 /> b')
@@ -227,6 +242,38 @@ describe('what cannot be read is explained', () => {
     expect(told(source)).toEqual(problems)
   })
 
+  test.each([
+    [
+      '{fuse.drop V}',
+      '`V` in `{fuse.drop V}` is a unit, and a name brings its own',
+      'write `{fuse.drop}`, or in a unit of your choice `<Show value={fuse.drop} unit="V" />`',
+    ],
+    [
+      '{a A}',
+      '`A` in `{a A}` is a unit, and a name brings its own',
+      'write `{a}`, or in a unit of your choice `<Show value={a} unit="A" />`',
+    ],
+    ['{2 a}', '`{2 a}` has no sign between its number and its name', 'write `{2 * a}`'],
+    ['{2draw}', '`{2draw}` has no sign between its number and its name', 'write `{2 * draw}`'],
+    ['{3 * a² + 1}', '`a²` is not worked out between names', 'write `a * a` for it'],
+    ['{a.b³}', '`a.b³` is not worked out between names', 'write `a.b * a.b * a.b` for it'],
+    [
+      '{2 A}',
+      '`{2 A}` is neither a name nor a sum of names',
+      'a name begins with a letter; a value goes into an element, as in `<Reading value="2 A" />`',
+    ],
+  ])('%s, written as on paper', (source, text, hint) => {
+    expect(told(`So ${source}.`)).toEqual([
+      `1:4 unreadable-braces | ${text} | ${hint}; ${braceText}`,
+    ])
+  })
+
+  test('a “less than” before a word and a comma', () => {
+    expect(told('Where a<b, fine.')).toEqual([
+      '1:10 unreadable-tag | `,` cannot stand here in the tag `<b` | for “less than” write `\\<`',
+    ])
+  })
+
   test('a tag left open in a heading of two lines is told like any other', () => {
     expect(told('The <b>loop\n---\n').map((one) => one.split(' |')[0])).toEqual(['1:5 tag-open'])
   })
@@ -301,6 +348,18 @@ describe('the head of a note', () => {
     [
       '+++\ntitle = "a"\n+++\n',
       '1:1 unreadable-frontmatter | the head of the note stands between `+++` lines | write `---` lines instead',
+    ],
+    [
+      '—\ntitle: a\ndate: 2026-03-14\n—\n\nText',
+      '1:1 unreadable-frontmatter | `—` was read where the three hyphens of the head are due | write `---` alone on a line before its first entry, and again after its last',
+    ],
+    [
+      '---\ntitle: a\n—\n\nText',
+      '3:1 unreadable-frontmatter | `—` was read where the three hyphens of the head are due | write `---` alone on a line before its first entry, and again after its last',
+    ],
+    [
+      '---\ntitle:\u00a0T\ndate: 2026-03-14\n---\n',
+      '2:7 unreadable-frontmatter | a no-break space stands in `title: T`, where a plain one is due | delete it and type the space anew',
     ],
   ])('%j', (source, problem) => {
     expect(told(source)).toEqual([problem])

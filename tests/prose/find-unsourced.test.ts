@@ -161,3 +161,28 @@ test('the sign of a value is in what is offered for pasting', () => {
     ].join('\n'),
   ])
 })
+
+test('a plain number in braces is read as if it had been typed', () => {
+  expect(find('It drew {4} A, {2 + 3} V and {-1.5} bar in {7} steps.').problems[0]?.text).toBe(
+    'nothing says where `4 A`, `5 V`, `-1.5 bar` come from (torque, current, voltage, pressure)',
+  )
+  expect(places(find('export const draw = 2 * 2\n\nIt drew {draw} A, {draws} A.'))).toEqual(['3:9'])
+  expect(places(find('It drew {4} A\nand {2 + 3} V, {amps} A.'))).toEqual(['1:10', '2:5'])
+})
+
+test('elements to paste hold numbers as they may be typed', () => {
+  const [, found] = find(
+    'It took 8 × 12,5 Ah, then 31,5 kg, 1,250 kg, 0,125 m and ,5 m at 1 A.',
+  ).problems
+  expect(found?.hint?.match(/"[^"]*(?="\s*with)/g)).toEqual(
+    ['12.5 Ah', '31.5 kg', '1250 kg', '0.125 m', '0.5 m'].map((value) => `"${value}`),
+  )
+})
+
+test('a thread before a torque is left alone', () => {
+  expect(
+    find('1/4-20 to 90 lb·in, #10-32 to 30 lb·in, M8 x 1.25 to 20 N·m.').problems[0]?.text,
+  ).toBe(
+    'nothing says where `90 lb·in`, `30 lb·in`, `20 N·m` come from (torque, current, voltage, pressure)',
+  )
+})

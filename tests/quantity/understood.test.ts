@@ -33,7 +33,7 @@ const numbers: readonly Case[] = [
   ['+5 V', 'voltage', 5, 'V', 1],
   ['−5 °C', 'temperature', 268.15, '°C', 1],
   ['–5 °C', 'temperature', 268.15, '°C', 1],
-  ['1,200 W', 'power', 1200, 'W', 4],
+  ['1,200.0 W', 'power', 1200, 'W', 5],
   ['1,234,567.5 W', 'power', 1234567.5, 'W', 8],
   ['12\u202F345 W', 'power', 12345, 'W', 5],
   ['5e3 W', 'power', 5000, 'W', 1],
@@ -212,6 +212,20 @@ const slack = (text: string): number => (/AWG|kcmil|psia|Hg/i.test(text) ? 1 : 1
 
 describe('what can be meant in one way only is read and said', () => {
   test.each([
+    [
+      '1,250 kg',
+      'mass',
+      1250,
+      'kg',
+      '`1,250 kg` is read as 1250 kg: write `1250 kg`, or `1.250 kg` if the comma is a decimal one',
+    ],
+    [
+      '-1,250',
+      'number',
+      -1250,
+      '',
+      '`-1,250` is read as -1250: write `-1250`, or `-1.250` if the comma is a decimal one',
+    ],
     ['65 C', 'temperature', 338.15, '°C', '`65 C` is read as 65 °C'],
     ['65c', 'temperature', 338.15, '°C', '`65c` is read as 65 °C'],
     ['212 F', 'temperature', 373.15, '°F', '`212 F` is read as 212 °F'],

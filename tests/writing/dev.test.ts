@@ -128,7 +128,7 @@ Half of it: {(1).foo.bar}, and {1 + 1} is two. <b title={(2).at.once}>Bold.</b>
 
 test('an element that fails lets no site be built: its page is named, the stack is in a file', async () => {
   const other = await copyOf(small)
-  const bad = '\n\nexport const Bad = () => { throw new Error("no wire") }\n\n<Bad />\n'
+  const bad = '\n\nexport const Bad = (props) => props.wire.size\n\n<Bad />\n'
   await writeFile(join(other, pump), sound + bad)
   const out = join(other, 'dist')
   const { code, out: lines, err } = await command('build', ['--content', other, '--out', out])

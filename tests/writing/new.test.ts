@@ -109,7 +109,7 @@ describe('what cannot be done is said in one line', () => {
     [['   '], /a note needs a title/],
     [['{braces}'], /no braces/],
     [['A', '--date', '25.11.2026'], /a date is written YYYY-MM-DD/],
-    [['A', '--date', '2026-02-30'], /a date is written YYYY-MM-DD/],
+    [['A', '--date', '2026-02-30'], /no such day: 2026-02 has 28 days/],
     [['A', '--nosuch'], /cannot make sense of .*allowed: npm run new/],
     [['A', '--content', '/nonesuch'], /there is no folder/],
   ])('%j', async (words, said) => {

@@ -36,6 +36,8 @@ function reportUnknown(
   name: string,
   before?: string,
 ): void {
+  // Why nothing came of it is told where it is given.
+  if (other.given.has(name)) return
   report(ctx, note, at, {
     rule: 'unknown-name',
     text: words`the note \`${other.file}\` has no number or block called \`${name}\``,

@@ -30,6 +30,21 @@ export function attributesOf(ctx: ReadContext, element: Element): Attribute[] {
   })
 }
 
+/** Of two with one name only the first would count. */
+export function checkTwice(ctx: ReadContext, { name, attributes }: Element): void {
+  const seen = new Set<string>()
+  for (const attribute of attributes) {
+    if (attribute.type !== 'mdxJsxAttribute') continue
+    if (seen.has(attribute.name))
+      report(ctx, startOf(attribute), {
+        rule: 'attribute-twice',
+        text: words`<${name ?? ''}> has \`${attribute.name}\` a second time`,
+        hint: words`keep one of the two`,
+      })
+    seen.add(attribute.name)
+  }
+}
+
 function readAttribute(attribute: MdxJsxAttribute, element: Element): Attribute {
   const { line, column } = startOf(attribute.position === undefined ? element : attribute)
   return { name: attribute.name, value: valueOf(attribute), line, column }

@@ -32,6 +32,8 @@ export interface ReadOptions {
   readonly knownNotes: readonly string[]
   /** Every file of the content folder, by its path there. */
   readonly files: readonly string[]
+  /** Names in tags that could not be read. */
+  readonly lost?: readonly string[]
 }
 
 export interface ReadContext {

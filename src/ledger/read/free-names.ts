@@ -1,21 +1,17 @@
 /**
  * Names in a syntax tree: those that a statement binds, and those that an expression uses without
- * declaring them. The language's own (`Math`, `undefined`) are left out.
+ * declaring them. The language's own (`Date`, `Math`, `import.meta`) are names like any others: a note
+ * that asks a clock or a machine would be another one tomorrow, or elsewhere.
  */
 import type { At } from '../note-source.ts'
-import { children, nodesOf, isNode, placeOf, type AnyNode } from './estree.ts'
+import { children, keyText, nodesOf, isNode, placeOf, type AnyNode } from './estree.ts'
 
 export interface NameUse extends At {
   readonly name: string
 }
 
-const languageGlobals: ReadonlySet<string> = new Set(
-  `Math Date JSON Object Array Number String Boolean BigInt Symbol RegExp Error Map Set WeakMap WeakSet
-  Promise Intl console undefined NaN Infinity globalThis parseInt parseFloat isNaN isFinite
-  encodeURIComponent decodeURIComponent encodeURI decodeURI structuredClone URL URLSearchParams`.split(
-    /\s+/,
-  ),
-)
+/** Not a name that anything can be called by: MDX and JavaScript write it for nothing. */
+const nothing: ReadonlySet<string> = new Set(['undefined'])
 
 const isFunction = ({ type }: AnyNode): boolean => type.includes('Function')
 
@@ -46,10 +42,10 @@ const declaredIn = (node: AnyNode): string[] =>
 export const bindings = (statement: AnyNode): ReadonlySet<string> =>
   new Set(declaredIn({ type: 'Program', body: [statement] }))
 
-/** Every name that `node` uses and that is not declared round its use, the language's own left out. */
+/** Every name that `node` uses and that is not declared round its use. */
 export function freeNames(node: AnyNode): NameUse[] {
   const found: NameUse[] = []
-  collect(node, undefined, '', [languageGlobals, bindings(node)], found)
+  collect(node, undefined, '', [nothing, bindings(node)], found)
   return found
 }
 
@@ -60,7 +56,12 @@ function collect(
   scopes: readonly ReadonlySet<string>[],
   found: NameUse[],
 ): void {
-  if (node.type === 'MetaProperty') return
+  if (node.type === 'MetaProperty' || node.type === 'ImportExpression') {
+    const name = node.type === 'ImportExpression' ? 'import()' : keyText(node.meta)
+    if (name !== 'new')
+      found.push({ name: name === 'import' ? 'import.meta' : name, ...placeOf(node) })
+    return
+  }
   if (node.type === 'Identifier' || node.type === 'JSXIdentifier') {
     const name = String(node.name)
     const isUse = node.type === 'Identifier' ? usesName(parent, key) : usesTag(name, parent, key)

@@ -15,8 +15,8 @@ import { isRoot, kitElements } from './kit.ts'
 import { words } from '../../words/words.ts'
 
 /** The names that the note's elements give: by `id`, and by the first column of a table in one. */
-export function givenNames(tree: Root): Set<string> {
-  const names = new Set<string>()
+export function givenNames(tree: Root, lost: readonly string[] = []): Set<string> {
+  const names = new Set(lost)
   visitParents(tree, (node) => {
     if (node.type !== 'mdxJsxFlowElement' && node.type !== 'mdxJsxTextElement') return
     for (const name of [...ids(node), ...tabled(node)]) names.add(name.normalize('NFKC').trim())
@@ -82,9 +82,27 @@ function reportUnknown(ctx: ReadContext, names: readonly NameUse[]): void {
       hint:
         (use.name === 'parts' ? partsHint : undefined) ??
         refusedFor(ctx, use.name) ??
+        languageHint(use.name, known) ??
         didYouMean(use.name, known) ??
         words`give a number this name with \`id\`, or import it from the note that has it`,
     })
+}
+
+/** Of the language behind the braces. */
+const languageNames: ReadonlySet<string> = new Set(
+  `Math Date JSON Object Array Number String Boolean BigInt Symbol RegExp Error Map Set WeakMap WeakSet
+  Promise Proxy Reflect Intl Temporal console NaN Infinity globalThis global window document process
+  performance crypto navigator fetch require eval Function parseInt parseFloat isNaN isFinite setTimeout
+  encodeURIComponent decodeURIComponent encodeURI decodeURI structuredClone Buffer URL URLSearchParams
+  import.meta import()`.split(/\s+/),
+)
+
+/** Not for `{Date}` where a number is called `date`. */
+function languageHint(name: string, known: readonly string[]): string | undefined {
+  const isSlip = known.some((other) => other.toLowerCase() === name.toLowerCase())
+  return languageNames.has(name) && !isSlip
+    ? words`a note has no clock and no functions: sums are written with names, \`{supply + back}\`; what is worked out otherwise belongs in a block, ${'`<Calc use="…" />`'}, what is shown otherwise in ${'`<Show value={…} />`'}`
+    : undefined
 }
 
 const partsHint = words`the parts of the notes are rows of a list of a <Calc>: \`added={parts}\`, or \`parts.out\`, \`parts.planned\`, \`parts.all\``

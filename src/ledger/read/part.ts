@@ -3,7 +3,7 @@
  * by now, and its figures as typed or named. Whether a figure is a mass or a length is seen when it is
  * worked. Where a price says nothing else it is what the receipt says.
  */
-import { howDatesAreWritten, isCalendarDate } from '../dates.ts'
+import { isCalendarDate, whyNoDate } from '../dates.ts'
 import { defined } from '../defined.ts'
 import type { PartFigure, RawInput } from '../note-source.ts'
 import type { PartStatus } from '../published.ts'
@@ -65,6 +65,13 @@ export function readPart(ctx: ReadContext, element: Element, linked: boolean): v
     const read = textOf(ctx, attributes, key)
     return read === '' ? undefined : read
   }
+  const priced = named(attributes, 'priced')
+  if (priced !== undefined && named(attributes, 'price') === undefined)
+    report(ctx, priced, {
+      rule: 'no-price',
+      text: words`\`priced\` says where a price comes from, and <Part> has no \`price\``,
+      hint: words`write \`price="$89"\` as well, or take \`priced\` out`,
+    })
   ctx.parts.push({
     name,
     what,
@@ -133,7 +140,7 @@ function readDate(ctx: ReadContext, attributes: Attributes): string | undefined 
   report(ctx, written, {
     rule: 'bad-date',
     text: words`\`on="${on}"\` is not a date`,
-    hint: howDatesAreWritten,
+    hint: whyNoDate(on),
   })
   return undefined
 }

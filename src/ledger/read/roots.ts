@@ -2,7 +2,7 @@
  * The numbers that are given: <Reading>, <Rated>, <Assumed>, <Chosen>, one by its `value` or several in
  * a table. Each kind must say where its value comes from, and what is missing is reported here.
  */
-import { howDatesAreWritten, isCalendarDate } from '../dates.ts'
+import { isCalendarDate, whyNoDate } from '../dates.ts'
 import { defined } from '../defined.ts'
 import type { RootSource, Sum } from '../note-source.ts'
 import { didYouMean } from '../report.ts'
@@ -121,7 +121,7 @@ function sharedOf(ctx: ReadContext, name: RootElement, attributes: Attributes): 
     report(ctx, written, {
       rule: 'bad-date',
       text: words`\`on="${on}"\` is not a date`,
-      hint: howDatesAreWritten,
+      hint: whyNoDate(on),
     })
   return {
     kind: rootKinds[name],

@@ -110,9 +110,9 @@ function readBinary(reading: Reading, node: AnyNode): Sum {
   if (!isNode(left) || !isNode(right)) return refuse(reading, node, words`an unfinished sum`)
   if (op === '+' || op === '-' || op === '*' || op === '/')
     return { op, left: readPart(reading, left), right: readPart(reading, right) }
-  if (op === '**') {
+  if (op === '**' || op === '^') {
     const hint = words`multiply the name with itself: \`{a * a}\``
-    return refuse(reading, node, words`\`**\` is not worked out between names`, hint)
+    return refuse(reading, node, words`\`${op}\` is not worked out between names`, hint)
   }
   return refuse(
     reading,

@@ -8,7 +8,8 @@ import type { Link, ListItem, PhrasingContent } from 'mdast'
 import { toString } from 'mdast-util-to-string'
 import type { RawPiece, TaskSource } from '../note-source.ts'
 import { defined } from '../defined.ts'
-import { lineAndColumn, startOf, type ReadContext } from './context.ts'
+import { words } from '../../words/words.ts'
+import { lineAndColumn, report, startOf, type ReadContext } from './context.ts'
 
 export function readTask(ctx: ReadContext, item: ListItem): void {
   if (typeof item.checked !== 'boolean') return
@@ -16,6 +17,7 @@ export function readTask(ctx: ReadContext, item: ListItem): void {
     child.type === 'paragraph' ? child.children : [],
   )
   const ends = endOf(ctx, inline)
+  if (ends === undefined) checkEnd(ctx, inline)
   const { line, column, offset } = startOf(item)
   ctx.tasks.push({
     done: item.checked,
@@ -42,11 +44,27 @@ function endOf(ctx: ReadContext, inline: readonly PhrasingContent[]): End | unde
   if (link?.type !== 'link') return undefined
   const rest = inline.slice(index + 1)
   if (rest.some((one) => !/^[\s.)]*$/.test(toString(one)) || one.type !== 'text')) return undefined
-  const words = inline[index - 1]
-  const how = words?.type === 'text' ? before.exec(words.value)?.[1]?.toLowerCase() : undefined
+  const lead = inline[index - 1]
+  const how = lead?.type === 'text' ? before.exec(lead.value)?.[1]?.toLowerCase() : undefined
   const slug = slugOf(ctx, link)
   if (slug === undefined || (how !== 'closed' && how !== 'opened')) return undefined
   return { index, said: { how, slug, ...lineAndColumn(startOf(link)) } }
+}
+
+/** `, closed in the first drive` without a link closes nothing; a link to no note is told as a link. */
+function checkEnd(ctx: ReadContext, inline: readonly PhrasingContent[]): void {
+  const said = inline.findLast(
+    (one) => one.type === 'text' && /[,;:(–—-]\s*(?:closed|opened) in\b/i.test(one.value),
+  )
+  const next = said === undefined ? undefined : inline[inline.indexOf(said) + 1]
+  if (said?.type !== 'text' || (next?.type === 'link' && /\.mdx(?:#|$)/.test(next.url))) return
+  const [found = '', how = ''] = /\b(closed|opened) in\b.*/i.exec(said.value) ?? []
+  report(ctx, startOf(said), {
+    rule: 'no-note-named',
+    level: 'warning',
+    text: words`\`${found.trim()}\` does not link to a note, so nothing is ${how.toLowerCase()} by it`,
+    hint: words`write \`${how} in [its title](./other-note.mdx)\``,
+  })
 }
 
 function slugOf({ options }: ReadContext, { url }: Link): string | undefined {

@@ -4,9 +4,10 @@
  *
  * Numbers that take each other's place in a circle stand each for itself, and are reported.
  */
-import { byId } from '../order.ts'
+import { byId, byPlace } from '../order.ts'
 import type { Problem } from '../problems.ts'
 import type { PublishedNumber } from '../published.ts'
+import { problemAt } from '../report.ts'
 import { report, type WorkContext } from './context.ts'
 import { words } from '../../words/words.ts'
 
@@ -39,6 +40,25 @@ export function compareDates(ctx: WorkContext, number: PublishedNumber): void {
     level: 'warning',
     text: words`\`${number.name}\` is of ${number.date} and takes the place of \`${before.id}\`, which is of ${before.date}`,
     hint: words`the later number replaces the older one: turn them round, or mend the date of the note or of the reading (\`on\`)`,
+  })
+}
+
+/** Two numbers of one day for one older number: which of them counts, nobody said. */
+export function doubledReplacements(numbers: readonly PublishedNumber[]): Problem[] {
+  const first = new Map<string, PublishedNumber>()
+  return numbers.toSorted(byPlace).flatMap((number) => {
+    const { replaces, date, file, name } = number
+    if (replaces === undefined) return []
+    const key = `${date} ${replaces}`
+    const before = first.get(key)
+    if (before === undefined) first.set(key, number)
+    if (before === undefined) return []
+    return problemAt(file, number, {
+      rule: 'replaced-twice',
+      text: words`\`${name}\` takes the place of \`${replaces}\` on ${date}, and so does \`${before.name}\``,
+      hint: words`keep \`replaces\` at the one that counts from that day on, or say with \`on\` which was measured later`,
+      also: [{ file: before.file, line: before.line, column: before.column }],
+    })
   })
 }
 
