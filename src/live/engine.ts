@@ -50,11 +50,15 @@ export interface Engine {
 const isEmpty = (overrides: Overrides): boolean => Object.keys(overrides).length === 0
 
 export async function startEngine(page: PageFigures): Promise<Engine> {
-  const calculators = await calculatorsOf(page)
-  const makers = await makersFor(
-    [...calculators.values()].some((one) => one.plot !== undefined),
-    page.roots.site.questions !== undefined,
-  )
+  const asks = page.roots.site.questions !== undefined
+  // What draws is fetched together with the calculators where the page has a drawing, else after them.
+  const isDrawn = document.querySelector('.drawing') !== null
+  const [calculators, ahead] = await Promise.all([
+    calculatorsOf(page),
+    isDrawn ? makersFor(true, asks) : undefined,
+  ])
+  const draws = (): boolean => [...calculators.values()].some((one) => one.plot !== undefined)
+  const makers = ahead ?? (await makersFor(draws(), asks))
   const written = ledgerOf(page.roots)
   let ledger: OpenLedger = openLedger(written, calculators)
   const { builder } = ledger
