@@ -5530,6 +5530,10 @@ export const texts: Readonly<Record<string, string>> = {
   'parts that are {0} and have {1}': 'parts that are {0} and have {1}',
   'the part `{0}` ({1}) is left out of `{2}`: it does not say {3}':
     'the part `{0}` ({1}) is left out of `{2}`: it does not say {3}',
+  'the part `{0}` ({1}) is left out of `{2}`: it is `owned`, so it was on the vehicle when that was weighed':
+    'the part `{0}` ({1}) is left out of `{2}`: it is `owned`, so it was on the vehicle when that was weighed',
+  'take its `x` out if that is so; if it came on since then, `status="fitted" price="$0"`':
+    'take its `x` out if that is so; if it came on since then, `status="fitted" price="$0"`',
   // src/ledger/link/part.ts
   'as many as are fitted': 'as many as are fitted',
   'typed at the part, without a source': 'typed at the part, without a source',

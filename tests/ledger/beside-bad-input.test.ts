@@ -127,7 +127,7 @@ const axles = (lists: string): string =>
 describe('parts in a list', () => {
   it('of which none has what is needed', async () => {
     expect(await messages(`${part('')}\n\n${axles('added={parts}')}`)).toContain(
-      '9:103 error no-parts: `added={parts}`: no such part up to 2026-03-14 has what a part put in needs | allowed: parts that are fitted, owned and have `mass` and `x`',
+      '9:103 error no-parts: `added={parts}`: no such part up to 2026-03-14 has what a part put in needs | allowed: parts that are fitted and have `mass` and `x`',
     )
   })
 

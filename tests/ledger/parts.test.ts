@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from 'vitest'
 import { calculators } from '../../calculators/index.ts'
-import { blockOf, note, numberOf, settings, soundLedger } from './ledger-of.ts'
+import { blockOf, ledgerOf, line, note, numberOf, settings, soundLedger } from './ledger-of.ts'
 
 const site = settings.replace(
   'sources:',
@@ -109,7 +109,7 @@ describe('parts as rows of a list', () => {
 
 <Part id="motor" what="motor" mass="72 kg" x="0.4 m" z="0.5 m" />
 
-<Part id="cells" what="cells" status="owned" quantity="20" mass="5.4 kg" x="1.9 m" />
+<Part id="cells" what="cells" quantity="20" mass="5.4 kg" x="1.9 m" />
 
 <Part id="fan" what="fan" status="planned" mass="3 kg" x="-0.3 m" />
 
@@ -125,6 +125,33 @@ describe('parts as rows of a list', () => {
     expect(numberOf(ledger, 'n/a.added.0.mass').rests).toEqual(['n/motor.mass'])
     expect(numberOf(ledger, 'n/a.added.1.mass').rests).toEqual(['n/cells.totalMass'])
     expect(numberOf(ledger, 'n/a.removed.1.x').rests).toEqual(['n/tank.x'])
+  })
+
+  it('that were on the vehicle before are in what it weighed; they draw on the 12 V side all the same', async () => {
+    const parts = `<Part id="motor" what="motor" mass="72 kg" x="0.4 m" />
+
+<Part id="heater" what="heater" status="owned" mass="6 kg" x="1 m" load="8 A" />
+
+<Part id="seat" what="seat" status="owned" mass="14 kg" />`
+    const ledger = await ledgerOf(
+      {
+        n: `${parts}
+
+<Calc id="a" use="axle-balance" ${weighed} added={parts} />
+
+<Calc id="b" use="twelve-volt-budget" converter="40 A" battery="lead-acid" capacity="60 Ah" loads={parts} />`,
+      },
+      calculators,
+    )
+    const rows = (id: string, list: string) => {
+      const { [list]: made } = blockOf(ledger, id).inputs
+      return Array.isArray(made) ? made.map((row: { name?: unknown }) => row.name) : []
+    }
+    expect(rows('n/a', 'added')).toEqual(['motor'])
+    expect(rows('n/b', 'loads')).toEqual(['heater'])
+    expect(ledger.problems.map(line)).toEqual([
+      'notes/n.mdx:13:99 warning part-left-out: the part `heater` (heater) is left out of `added`: it is `owned`, so it was on the vehicle when that was weighed | hint: take its `x` out if that is so; if it came on since then, `status="fitted" price="$0"` | also: notes/n.mdx:9:1',
+    ])
   })
 
   it('draw on the 12 V side, with the rows of a table behind them', async () => {
