@@ -5,6 +5,8 @@
 import type { NumberField } from '../../calculators/define.ts'
 import { formatQuantity, fromSI, parseQuantity, toSI } from '../quantity/index.ts'
 import type { ParsedQuantity, Slip } from '../quantity/types.ts'
+import { unitsIn } from './in-currency.ts'
+import { currencyIn } from './money.ts'
 import { words } from '../words/words.ts'
 
 export type ReadNumber =
@@ -14,9 +16,10 @@ export function readNumber(field: NumberField, text: string): ReadNumber {
   const quantity = parseQuantity(text, field.of)
   if (!quantity.ok)
     return quantity.allowed === undefined ? { ...quantity, allowed: unitsOf(field) } : quantity
-  const refused = rangeSlip(field, quantity.value, quantity)
+  const own = { ...field, units: unitsIn(field.units, currencyIn(quantity.vector)) }
+  const refused = rangeSlip(own, quantity.value, quantity)
   if (refused !== undefined) return refused
-  const unusual = unusualRemark(field, quantity.value, quantity.unit)
+  const unusual = unusualRemark(own, quantity.value, quantity.unit)
   return unusual === undefined ? { ok: true, quantity } : { ok: true, quantity, unusual }
 }
 

@@ -2010,8 +2010,8 @@ export const texts: Readonly<Record<string, string>> = {
   'tests, approval, insurance': 'tests, approval, insurance',
   sundries: 'sundries',
   Items: 'Items',
-  'In US$; for another currency enter the sum at the day’s rate and write rate and date in the name.':
-    'In US$; for another currency enter the sum at the day’s rate and write rate and date in the name.',
+  'All in one currency; for a sum in another enter it at the day’s rate and write rate and date in the name.':
+    'All in one currency; for a sum in another enter it at the day’s rate and write rate and date in the name.',
   'What it is, new or used.': 'What it is, new or used.',
   Phase: 'Phase',
   'Where it belongs.': 'Where it belongs.',
@@ -2030,7 +2030,9 @@ export const texts: Readonly<Record<string, string>> = {
   'Set aside': 'Set aside',
   'For what was forgotten, broken or came out dearer.':
     'For what was forgotten, broken or came out dearer.',
-  'nothing is said': 'nothing is said',
+  'Set aside as a share': 'Set aside as a share',
+  'Of what is still to pay, where no sum is set aside.':
+    'Of what is still to pay, where no sum is set aside.',
   Budget: 'Budget',
   'All you mean to spend.': 'All you mean to spend.',
   'Usable energy': 'Usable energy',
@@ -2054,8 +2056,8 @@ export const texts: Readonly<Record<string, string>> = {
   Ordered: 'Ordered',
   Together: 'Together',
   'Of all spending': 'Of all spending',
-  'In US$ of the day each item was bought or priced: old prices are not brought up to date.':
-    'In US$ of the day each item was bought or priced: old prices are not brought up to date.',
+  'In money of the day each item was bought or priced: old prices are not brought up to date.':
+    'In money of the day each item was bought or priced: old prices are not brought up to date.',
   'What was already owned, and your hours, are not counted.':
     'What was already owned, and your hours, are not counted.',
   'Keep receipts private: they carry names and addresses.':
@@ -5509,6 +5511,7 @@ export const texts: Readonly<Record<string, string>> = {
   '`{0}` takes a word, not a number': '`{0}` takes a word, not a number',
   'chosen in this block': 'chosen in this block',
   'typed into this block, without a source': 'typed into this block, without a source',
+  'said in the site’s settings': 'said in the site’s settings',
   '`{0}` does not say `{1}`: {2}': '`{0}` does not say `{1}`: {2}',
   // src/ledger/link/lists.ts
   'a table inside <Calc> with the columns {0}': 'a table inside <Calc> with the columns {0}',
@@ -5952,6 +5955,15 @@ export const texts: Readonly<Record<string, string>> = {
   'Cannot tell: {0}: {1}.': 'Cannot tell: {0}: {1}.',
   'Cannot tell: {0} not known.': 'Cannot tell: {0} not known.',
   'Cannot tell.': 'Cannot tell.',
+  // src/ledger/work/currency.ts
+  '`{0}` is in {1}': '`{0}` is in {1}',
+  '`{0}` can add up one currency, and has sums in {1}: {2}':
+    '`{0}` can add up one currency, and has sums in {1}: {2}',
+  'no rate of exchange is kept here: give all in one, at the day’s rate':
+    'no rate of exchange is kept here: give all in one, at the day’s rate',
+  'sums in {0}, and no rate of exchange is kept here':
+    'sums in {0}, and no rate of exchange is kept here',
+  Money: 'Money',
   // src/ledger/work/kinds.ts
   '{0} is due, and this is {1}': '{0} is due, and this is {1}',
   '{0}: `{1}` is {2}': '{0}: `{1}` is {2}',
@@ -6550,9 +6562,6 @@ export const texts: Readonly<Record<string, string>> = {
   '`{0}` is not a size of the American wire gauge':
     '`{0}` is not a size of the American wire gauge',
   'the sizes run from 40 to 1, then 1/0 to 4/0': 'the sizes run from 40 to 1, then 1/0 to 4/0',
-  '`{0}` is not in US$, and no rate of exchange is kept here':
-    '`{0}` is not in US$, and no rate of exchange is kept here',
-  'convert it and write US$': 'convert it and write US$',
   '`{0}` holds more than one number': '`{0}` holds more than one number',
   'write one number and its unit': 'write one number and its unit',
   '`{0}` could be in °C or in coulombs': '`{0}` could be in °C or in coulombs',

@@ -3,8 +3,16 @@
  * or that it is compared with. What does not fit is reported here.
  */
 import type { NumberField } from '../../../calculators/define.ts'
-import { dimensions, displayUnit, formatQuantity, sameKind } from '../../quantity/index.ts'
+import {
+  dimensions,
+  displayUnit,
+  formatQuantity,
+  inFirstCurrency,
+  sameKind,
+} from '../../quantity/index.ts'
 import type { Quantity, Slip } from '../../quantity/types.ts'
+import { unitsIn } from '../in-currency.ts'
+import { currencyIn } from '../money.ts'
 import type { PublishedNumber } from '../published.ts'
 import { rangeSlip, unusualRemark } from '../range.ts'
 import { fieldName, report, reportSlip, type WorkContext } from './context.ts'
@@ -24,8 +32,11 @@ export function refusal(
   quantity: Quantity,
 ): Slip | undefined {
   const due = dimensions[field.of]
-  const refused: Slip | undefined = sameKind(due, quantity)
-    ? rangeSlip(field, quantity.value)
+  const own = { ...field, units: unitsIn(field.units, currencyIn(quantity.vector)) }
+  // Which currency a block is in, its sums say.
+  const alike = { ...quantity, vector: inFirstCurrency(quantity.vector) }
+  const refused: Slip | undefined = sameKind(due, alike)
+    ? rangeSlip(own, quantity.value)
     : {
         ok: false,
         rule: 'wrong-dimension',
@@ -36,9 +47,9 @@ export function refusal(
     reportSlip(ctx, number, fieldName(number), refused)
     return refused
   }
-  const unusual = isDeclared(ctx, number) ? undefined : unusualRemark(field, quantity.value)
+  const unusual = isDeclared(ctx, number) ? undefined : unusualRemark(own, quantity.value)
   if (unusual !== undefined) {
-    const value = formatQuantity(quantity.value, field.units[0], { figures: 3 })
+    const value = formatQuantity(quantity.value, own.units[0], { figures: 3 })
     const text = words`${fieldName(number)}: \`${value}\` is ${unusual}`
     report(ctx, number, { rule: 'unusual', level: 'warning', text })
   }
