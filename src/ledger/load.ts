@@ -185,6 +185,7 @@ export async function loadLedger(
       slugOf: (specifier) => slugOf(specifier, names),
       calculators: Object.keys(known),
       tables: Object.keys(tables),
+      writing: settings.writing,
     }),
     ...showProblems(notes, linked.shown, worked.published),
     ...cellProblems(linked.cells, worked.published),

@@ -25,12 +25,13 @@ export function problemAt(
   return { rule, level, text, file, line, column, ...defined({ allowed, hint, also }) }
 }
 
-/** The hint at a slip of the pen, with `before` in front of the name that was probably meant. */
+/** The hint at a slip of the pen, with what stands before and after the name that was probably meant. */
 export function didYouMean(
   read: string,
   known: readonly string[],
   before = '',
+  after = '',
 ): string | undefined {
   const near = nearestName(read, known)
-  return near === undefined ? undefined : words`did you mean \`${before}${near}\`?`
+  return near === undefined ? undefined : words`did you mean \`${before}${near}${after}\`?`
 }

@@ -21,6 +21,7 @@ import { finishSite } from './finish.ts'
 import { takeLock } from './lock.ts'
 import { recover, replace } from './swap.ts'
 import { verifySite } from './verify.ts'
+import { wrongLines, wrongWords } from './wrong.ts'
 import { counted } from '../words/counted.ts'
 import { words } from '../words/words.ts'
 import { summary } from '../ledger/severity.ts'
@@ -78,15 +79,9 @@ async function buildWhole({ root, content, out, say }: BuildOptions): Promise<bo
     await publishPictures(work, pictures)
     await finishSite({ folder: work, ledger, cache: join(root, '.worked-notes', 'cache') })
     const wrong = await verifySite(work)
-    for (const { file, line, text } of wrong) say(`${file}:${line} ${text}`)
+    for (const line of wrongLines(wrong, ledger, folder)) say(line)
     if (wrong.length > 0) {
-      say(
-        counted(
-          wrong.length,
-          words`${wrong.length} place of the new site is not what its numbers give: the old site stands as it was`,
-          words`${wrong.length} places of the new site are not what its numbers give: the old site stands as it was`,
-        ),
-      )
+      say(words`${wrongWords(wrong)}: the old site stands as it was`)
       return false
     }
     const left = await picturesLeft(work, await originalsIn(content))

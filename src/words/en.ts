@@ -5589,10 +5589,6 @@ export const texts: Readonly<Record<string, string>> = {
   'a heading is addressed in small letters with dashes: `#what-i-did`; a number by its name':
     'a heading is addressed in small letters with dashes: `#what-i-did`; a number by its name',
   'did you mean `#{0}`?': 'did you mean `#{0}`?',
-  'a link to `{0}`: the site has no such page': 'a link to `{0}`: the site has no such page',
-  'a link to `{0}`: addresses of pages end in a stroke':
-    'a link to `{0}`: addresses of pages end in a stroke',
-  'write `{0}/`': 'write `{0}/`',
   'a link to `{0}`: nothing is put on the site there':
     'a link to `{0}`: nothing is put on the site there',
   'a note is `./its-name.mdx`, a page of the site begins with a stroke, such as `/numbers/`':
@@ -5631,6 +5627,15 @@ export const texts: Readonly<Record<string, string>> = {
     '`{0}` would be read as a sum in `{{1}}`; a name is letters and digits without spaces or dashes',
   // src/ledger/override.ts
   'your figure': 'your figure',
+  // src/ledger/page-links.ts
+  'write `writing: true` into `site.yaml`: it is only there with that':
+    'write `writing: true` into `site.yaml`: it is only there with that',
+  'write `/{0}/`': 'write `/{0}/`',
+  'all notes are on `/`': 'all notes are on `/`',
+  'a link to `{0}`: addresses of pages end in a stroke':
+    'a link to `{0}`: addresses of pages end in a stroke',
+  'write `{0}/`': 'write `{0}/`',
+  'a link to `{0}`: the site has no such page': 'a link to `{0}`: the site has no such page',
   // src/ledger/part-kinds.ts
   'a sum of money': 'a sum of money',
   'a number': 'a number',
@@ -5884,7 +5889,7 @@ export const texts: Readonly<Record<string, string>> = {
   '<Quoted> does not say who is quoted: `source="…"`':
     '<Quoted> does not say who is quoted: `source="…"`',
   // src/ledger/report.ts
-  'did you mean `{0}{1}`?': 'did you mean `{0}{1}`?',
+  'did you mean `{0}{1}{2}`?': 'did you mean `{0}{1}{2}`?',
   // src/ledger/severity.ts
   error: 'error',
   warning: 'warning',
@@ -6553,7 +6558,6 @@ export const texts: Readonly<Record<string, string>> = {
   'write the ± in a place of its own': 'write the ± in a place of its own',
   '{0} does not begin with a number': '{0} does not begin with a number',
   '`{0}` has more than one point': '`{0}` has more than one point',
-  'did you mean `{0}{1}{2}`?': 'did you mean `{0}{1}{2}`?',
   '{0} is a range, not one number': '{0} is a range, not one number',
   'pick one of the two': 'pick one of the two',
   '`{0}` is not a number that can be worked with': '`{0}` is not a number that can be worked with',
@@ -6582,10 +6586,7 @@ export const texts: Readonly<Record<string, string>> = {
     'another build of this site is running (process {0}): waiting for it',
   '{0}: nothing was built, and the old site stands as it was':
     '{0}: nothing was built, and the old site stands as it was',
-  '{0} place of the new site is not what its numbers give: the old site stands as it was':
-    '{0} place of the new site is not what its numbers give: the old site stands as it was',
-  '{0} places of the new site are not what its numbers give: the old site stands as it was':
-    '{0} places of the new site are not what its numbers give: the old site stands as it was',
+  '{0}: the old site stands as it was': '{0}: the old site stands as it was',
   '{0} picture of the new site would give away what is not the picture: the old site stands as it was':
     '{0} picture of the new site would give away what is not the picture: the old site stands as it was',
   '{0} pictures of the new site would give away what is not the picture: the old site stands as it was':
@@ -6728,6 +6729,13 @@ export const texts: Readonly<Record<string, string>> = {
   // src/site/words.ts
   'measured:': 'measured:',
   'rests on': 'rests on',
+  // src/site/wrong.ts
+  '{0} place of the new site is not what its numbers give':
+    '{0} place of the new site is not what its numbers give',
+  '{0} places of the new site are not what its numbers give':
+    '{0} places of the new site are not what its numbers give',
+  '{0} link of the new site leads nowhere': '{0} link of the new site leads nowhere',
+  '{0} links of the new site lead nowhere': '{0} links of the new site lead nowhere',
   // src/words/compare.ts
   'missing, and shown in English:': 'missing, and shown in English:',
   'no longer used:': 'no longer used:',
