@@ -134,6 +134,7 @@ export async function loadLedger(
       meta,
       slugOf: (specifier) => slugOf(specifier, names),
       knownNotes: names,
+      textProblems: parsed.problems,
       files,
     })
     if (draft) drafts.set(name, { slug, file, path, note })

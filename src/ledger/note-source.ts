@@ -160,6 +160,20 @@ export interface NoteImport extends At {
   readonly from: string
 }
 
+/** A name that is neither the ledger's nor bound in its note. */
+export interface UnknownName extends At {
+  readonly name: string
+  /** The likely slip, where one is seen in the note itself; `sure`: whatever other notes have. */
+  readonly hint?: string
+  readonly sure?: true
+}
+
+/** A note that is imported and is not there. */
+export interface LostNote extends At {
+  readonly path: string
+  readonly hint?: string
+}
+
 export interface NoteSource {
   readonly slug: string
   /** As messages name it. */
@@ -181,6 +195,8 @@ export interface NoteSource {
   readonly pictures: readonly PictureUse[]
   /** Names that MDX binds in this note. */
   readonly bound: ReadonlySet<string>
+  readonly unknown: readonly UnknownName[]
+  readonly lostNotes: readonly LostNote[]
   /** Heading id -> its line. */
   readonly headings: ReadonlyMap<string, At>
   readonly problems: readonly Problem[]

@@ -14,7 +14,7 @@ import { readCalc } from './read/calc.ts'
 import { startOf, startRead, type ReadContext, type ReadOptions } from './read/context.ts'
 import { onlyExpression } from './read/estree.ts'
 import { checkHeadings, readHeading } from './read/headings.ts'
-import { checkModule, readImports } from './read/imports.ts'
+import { checkModule, loseNames, readImports } from './read/imports.ts'
 import { isPhotoElement, isRoot } from './read/kit.ts'
 import { checkBraces, pictureReferences, readLink } from './read/links.ts'
 import { givenNames, sortNames } from './read/names.ts'
@@ -41,13 +41,14 @@ export { markStart, photoParts, type PictureGroup } from './read/photo.ts'
 export function readNote(tree: Root, options: ReadOptions): NoteSource {
   const ctx = startRead(options, givenNames(tree))
   readImports(ctx, tree)
+  loseNames(ctx)
   checkModule(ctx, tree)
   checkPictureCode(ctx, tree)
   readBody(ctx, tree)
   checkHeadings(ctx)
   const { slug, file, path, raw, meta } = options
   const { imports, roots, sums, blocks, parts, tasks, steps, links, uses, pictures } = ctx
-  const { bound, headings, problems } = ctx
+  const { bound, headings, unknown, lostNotes, problems } = ctx
   return {
     slug,
     file,
@@ -65,6 +66,8 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
     uses,
     pictures,
     bound,
+    unknown,
+    lostNotes,
     headings,
     problems,
   }

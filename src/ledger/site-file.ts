@@ -151,6 +151,15 @@ export function readMeta(
       line: frontmatterLine(text, key),
       column: 1,
     })
+  if (Object.keys(frontmatter).length === 0) {
+    report(
+      '',
+      'no-head',
+      text.trim() === '' ? words`this file is empty` : words`the note has no head`,
+      words`a note begins with its head between two lines \`---\`: title, date, phase, status; \`npm run new -- "Title"\` writes one`,
+    )
+    return { meta: undefined, problems }
+  }
   for (const [key, value] of Object.entries(frontmatter)) {
     if (!noteKeys.includes(key)) {
       report(

@@ -5577,11 +5577,18 @@ export const texts: Readonly<Record<string, string>> = {
   'that note has no list of tasks': 'that note has no list of tasks',
   'write it in the same words': 'write it in the same words',
   'did you mean `{0}`?': 'did you mean `{0}`?',
+  // src/ledger/link/unknown.ts
+  'there is no note `{0}`': 'there is no note `{0}`',
+  'it has another name now: `./{0}.mdx`': 'it has another name now: `./{0}.mdx`',
+  "the note `{0}` has one: `import { {1} } from './{2}.mdx'`":
+    "the note `{0}` has one: `import { {1} } from './{2}.mdx'`",
+  'no number, block or import is called `{0}`': 'no number, block or import is called `{0}`',
+  'give a number this name with `id`, or import it from the note that has it':
+    'give a number this name with `id`, or import it from the note that has it',
   // src/ledger/links.ts
   'a link without an address': 'a link without an address',
   'a link to `{0}`: a page cannot lead there': 'a link to `{0}`: a page cannot lead there',
   'a link to `{0}`: there is no such note': 'a link to `{0}`: there is no such note',
-  'it has another name now: `./{0}.mdx`': 'it has another name now: `./{0}.mdx`',
   'this note': 'this note',
   'the note `{0}`': 'the note `{0}`',
   'a link to `#{0}`: {1} has no heading, number or block there':
@@ -5706,7 +5713,6 @@ export const texts: Readonly<Record<string, string>> = {
     'choose another name, or word the heading differently',
   // src/ledger/read/imports.ts
   'there is no file `{0}`': 'there is no file `{0}`',
-  'there is no note `{0}`': 'there is no note `{0}`',
   '`{0}` is imported and also given to a number here':
     '`{0}` is imported and also given to a number here',
   'import it under another name: `{ {0} as other }`':
@@ -5732,9 +5738,6 @@ export const texts: Readonly<Record<string, string>> = {
   // src/ledger/read/names.ts
   '`{0}` is a number of the ledger and `{1}` is not: one {2} never mixes the two':
     '`{0}` is a number of the ledger and `{1}` is not: one {2} never mixes the two',
-  'no number, block or import is called `{0}`': 'no number, block or import is called `{0}`',
-  'give a number this name with `id`, or import it from the note that has it':
-    'give a number this name with `id`, or import it from the note that has it',
   'the parts of the notes are rows of a list of a <Calc>: `added={parts}`, or `parts.out`, `parts.planned`, `parts.all`':
     'the parts of the notes are rows of a list of a <Calc>: `added={parts}`, or `parts.out`, `parts.planned`, `parts.all`',
   'write this name also where it says `{0}`, which is refused':
@@ -5925,6 +5928,10 @@ export const texts: Readonly<Record<string, string>> = {
   'it is no web address, such as https://example.org':
     'it is no web address, such as https://example.org',
   'it cannot be read': 'it cannot be read',
+  'this file is empty': 'this file is empty',
+  'the note has no head': 'the note has no head',
+  'a note begins with its head between two lines `---`: title, date, phase, status; `npm run new -- "Title"` writes one':
+    'a note begins with its head between two lines `---`: title, date, phase, status; `npm run new -- "Title"` writes one',
   'the frontmatter has no field `{0}`; it knows {1}':
     'the frontmatter has no field `{0}`; it knows {1}',
   'braces in `{0}`: nothing is worked out in the frontmatter':

@@ -5,7 +5,7 @@
 import type { Calculator, Field } from '../../../calculators/define.ts'
 import type { BlockSource, NoteSource, RawInput } from '../note-source.ts'
 import type { Given } from '../published.ts'
-import { didYouMean } from '../report.ts'
+import { didYouMean, likelyName } from '../report.ts'
 import { report, type LinkContext } from './context.ts'
 import { linkInput, type Slot } from './inputs.ts'
 import { linkList } from './lists.ts'
@@ -18,8 +18,9 @@ export function linkBlock(ctx: LinkContext, note: NoteSource, block: BlockSource
     reportNoCalculator(ctx, note, block)
     return
   }
-  const raw = withTables(ctx, note, block, calculator)
-  reportUnknownInputs(ctx, note, block, calculator, raw)
+  const tabled = withTables(ctx, note, block, calculator)
+  reportUnknownInputs(ctx, note, block, calculator, tabled)
+  const raw = withSlips(calculator, tabled)
   const given: Record<string, Given> = {}
   for (const [name, field] of Object.entries(calculator.inputs)) {
     const slot = { note, block, path: `${block.name}.${name}`, name }
@@ -44,6 +45,19 @@ export function linkBlock(ctx: LinkContext, note: NoteSource, block: BlockSource
     file: note.file,
     line: block.line,
   })
+}
+
+/** What stands under a name with a slip is not missing as well. */
+function withSlips(
+  { inputs }: Calculator,
+  raw: Readonly<Record<string, RawInput>>,
+): Readonly<Record<string, RawInput>> {
+  const known = Object.keys(inputs)
+  const meant = Object.entries(raw).flatMap(([name, { line, column }]) => {
+    const likely = inputs[name] === undefined ? likelyName(name, known) : undefined
+    return likely === undefined ? [] : [[likely, { type: 'unread', line, column }] as const]
+  })
+  return { ...Object.fromEntries(meant), ...raw }
 }
 
 const linkField = (

@@ -5,7 +5,7 @@
 import { howDatesAreWritten, isCalendarDate } from '../dates.ts'
 import { defined } from '../defined.ts'
 import type { RootSource, Sum } from '../note-source.ts'
-import { didYouMean } from '../report.ts'
+import { didYouMean, likelyName } from '../report.ts'
 import { attributesOf, named, textOf, type Attribute, type Element } from './attributes.ts'
 import { lineAndColumn, report, startOf, type ReadContext, type Start } from './context.ts'
 import { declare } from './declare.ts'
@@ -150,8 +150,12 @@ function checkNeeds(
   at: Start,
   isTable: boolean,
 ): void {
-  for (const need of rootAttributes[name].needs) {
-    if (need === 'value' && isTable) continue
+  const { needs, may } = rootAttributes[name]
+  const known: readonly string[] = [...needs, ...may]
+  const slips = attributes.filter((one) => !known.includes(one.name))
+  const meant = slips.map((one) => likelyName(one.name, known))
+  for (const need of needs) {
+    if ((need === 'value' && isTable) || meant.includes(need)) continue
     const value = named(attributes, need)?.value
     const isEmpty = value === undefined || (value.type === 'text' && value.text.trim() === '')
     const [rule, said] = whatIsNeeded[need] ?? [`no-${need}`, need]
