@@ -32,6 +32,8 @@ export interface RootSource extends At {
   readonly replaces?: Sum
   readonly checks?: Sum
   readonly valueAt: At
+  /** Where the instrument or the source is named. */
+  readonly whoAt?: At
 }
 
 /** A sum with a name: `<Show id="total" value={a + b} />`. */
@@ -79,6 +81,7 @@ export interface PartSource extends At {
   readonly at?: string
   /** An instrument or a source that says the price: the receipts, a price list. */
   readonly priced?: string
+  readonly sourceAt?: At
 }
 
 /** A line of text that may hold numbers: words, and where in the file a number stands. */
@@ -121,6 +124,8 @@ export interface BlockSource extends At {
   readonly accept?: string
   readonly given: Readonly<Record<string, RawInput>>
   readonly tables: readonly RawTable[]
+  /** A table was meant that is none, which was told where it stands. */
+  readonly unreadTable?: true
 }
 
 /** Something on the page that the ledger fills in. */

@@ -5556,6 +5556,10 @@ export const texts: Readonly<Record<string, string>> = {
   '`site.yaml` has no instrument called `{0}`': '`site.yaml` has no instrument called `{0}`',
   'add it under `instruments:`, or say what it is in words':
     'add it under `instruments:`, or say what it is in words',
+  '`{0}` is an instrument: what was measured is a `<Reading id="weighed" … with="{1}" />`, and a part names it, `mass={weighed}`':
+    '`{0}` is an instrument: what was measured is a `<Reading id="weighed" … with="{1}" />`, and a part names it, `mass={weighed}`',
+  '`{0}` is a source: what it says is a `<Rated … source="{1}" />`':
+    '`{0}` is a source: what it says is a `<Rated … source="{1}" />`',
   // src/ledger/link/tables.ts
   'the table’s columns ({0}) fit no list of `{1}`':
     'the table’s columns ({0}) fit no list of `{1}`',
@@ -5573,8 +5577,11 @@ export const texts: Readonly<Record<string, string>> = {
     '`opened in` names a note of {0}, which is later than this one',
   'the later note closes what the earlier one opened: turn the two round':
     'the later note closes what the earlier one opened: turn the two round',
+  'the note `{0}` has no list of tasks, so nothing was opened in it':
+    'the note `{0}` has no list of tasks, so nothing was opened in it',
+  '`opened in` names the earlier note in which the item stands as `- [ ]`; the note that did it is named by `closed in`':
+    '`opened in` names the earlier note in which the item stands as `- [ ]`; the note that did it is named by `closed in`',
   'the note `{0}` has no task `{1}`': 'the note `{0}` has no task `{1}`',
-  'that note has no list of tasks': 'that note has no list of tasks',
   'write it in the same words': 'write it in the same words',
   'did you mean `{0}`?': 'did you mean `{0}`?',
   // src/ledger/link/unknown.ts
@@ -5646,6 +5653,8 @@ export const texts: Readonly<Record<string, string>> = {
   // src/ledger/part-kinds.ts
   'a sum of money': 'a sum of money',
   'a number': 'a number',
+  'as many times what it draws otherwise: `surge="2.5"`':
+    'as many times what it draws otherwise: `surge="2.5"`',
   '`{0}.{1}` is `{2}`, for as many as there are; {3} is due':
     '`{0}.{1}` is `{2}`, for as many as there are; {3} is due',
   '`{0}.{1}` is `{2}`; {3} is due': '`{0}.{1}` is `{2}`; {3} is due',
@@ -5681,6 +5690,7 @@ export const texts: Readonly<Record<string, string>> = {
   '{0}; `{1}` is none of `{title}` and `{text}`': '{0}; `{1}` is none of `{title}` and `{text}`',
   '{0}; that is no web address': '{0}; that is no web address',
   // src/ledger/range.ts
+  'a plain number': 'a plain number',
   'a value in {0}': 'a value in {0}',
   'a value in {0} or {1}': 'a value in {0} or {1}',
   '`{0}` is below what “{1}” can be': '`{0}` is below what “{1}” can be',
@@ -5886,6 +5896,10 @@ export const texts: Readonly<Record<string, string>> = {
   '`|` means nothing between numbers': '`|` means nothing between numbers',
   '`{0}` is not worked out between names': '`{0}` is not worked out between names',
   'a comma between names': 'a comma between names',
+  // src/ledger/read/tables.ts
+  'this table has no line of dashes under its headings, and is read as words':
+    'this table has no line of dashes under its headings, and is read as words',
+  'write `{0}` below the headings': 'write `{0}` below the headings',
   // src/ledger/read/words.ts
   'nothing can rest on a <Nominal>: it takes no attributes':
     'nothing can rest on a <Nominal>: it takes no attributes',
@@ -6493,7 +6507,6 @@ export const texts: Readonly<Record<string, string>> = {
   'take the difference of two pressures first': 'take the difference of two pressures first',
   '{0} is divided by zero': '{0} is divided by zero',
   // src/quantity/dimensions.ts
-  'a plain number': 'a plain number',
   'a fraction': 'a fraction',
   'an angle': 'an angle',
   'a length': 'a length',

@@ -92,7 +92,7 @@ describe('a part', () => {
     [
       'with an unknown source',
       part('mass="2 kg" source="shet"'),
-      '7:1 error unknown-source: `site.yaml` has no source called `shet` | hint: did you mean `sheet`?',
+      '7:41 error unknown-source: `site.yaml` has no source called `shet` | hint: did you mean `sheet`?',
     ],
     [
       'used as a number',
@@ -183,7 +183,7 @@ describe('a task', () => {
       'opened in a note that has no tasks',
       '- [x] Bleed it, opened in [there](./later.mdx)',
       '',
-      '7:27 error unknown-task: the note `later` has no task `Bleed it` | allowed: that note has no list of tasks | hint: write it in the same words',
+      '7:27 error unknown-task: the note `later` has no list of tasks, so nothing was opened in it | hint: `opened in` names the earlier note in which the item stands as `- [ ]`; the note that did it is named by `closed in`',
     ],
     [
       'opened in other words',

@@ -61,6 +61,36 @@ describe('one slip', () => {
       '9:1 error bad-table: the table’s columns (name, curent) fit no list of `twelve-volt-budget` | allowed: loads: name, current, power, duty, critical, surge | hint: did you mean `current`?',
     ],
     [
+      'a list without its line of dashes',
+      '<Calc id="l" use="twelve-volt-budget" converter="40 A" battery="lead-acid" capacity="60 Ah">\n\n| name | current |\n| lamp | 3 A |\n\n</Calc>',
+      '9:1 error no-table-line: this table has no line of dashes under its headings, and is read as words | hint: write `| --- | --- |` below the headings',
+    ],
+    [
+      'a table of readings without its line of dashes',
+      '<Reading with="meter">\n\n| name | value |\n| lamp | 3 A |\n\n</Reading>',
+      '9:1 error no-table-line: this table has no line of dashes under its headings, and is read as words | hint: write `| --- | --- |` below the headings',
+    ],
+    [
+      'a surge in ampere, in a list that takes it',
+      '<Part id="pump" what="Pump" load="4 A" surge="14 A" />\n\n<Calc id="l" use="twelve-volt-budget" converter="40 A" battery="lead-acid" capacity="60 Ah" loads={parts} />',
+      '7:40 error wrong-dimension: `pump.surge` is `14 A`; a plain number is due | allowed: a number | hint: as many times what it draws otherwise: `surge="2.5"`',
+    ],
+    [
+      'a closing of an item in a note without any',
+      '- [x] Bleed it, opened in [that](./other.mdx)',
+      '7:27 error unknown-task: the note `other` has no list of tasks, so nothing was opened in it | hint: `opened in` names the earlier note in which the item stands as `- [ ]`; the note that did it is named by `closed in`',
+    ],
+    [
+      'an instrument as a source',
+      '<Part id="pump" what="Pump" mass="2 kg" source="tape" />',
+      '7:41 error unknown-source: `site.yaml` has no source called `tape` | hint: `tape` is an instrument: what was measured is a `<Reading id="weighed" … with="tape" />`, and a part names it, `mass={weighed}`',
+    ],
+    [
+      'a source as an instrument',
+      '<Reading value="2 A" with="sheet" />',
+      '7:22 error unknown-instrument: `site.yaml` has no instrument called `sheet` | hint: `sheet` is a source: what it says is a `<Rated … source="sheet" />`',
+    ],
+    [
       'a reading in place of another kind, on which the older note rests',
       `import { draw } from './other.mdx'\n\n<Reading value="12 V" with="tape" on="2026-04-01" replaces={draw} />`,
       '9:10 error wrong-dimension: `reading-1` is a voltage and cannot take the place of `other/draw`, which is a current',

@@ -4,7 +4,7 @@
  * block's inputs with those lists among them.
  */
 import type { Calculator, ListField } from '../../../calculators/define.ts'
-import type { BlockSource, NoteSource, RawInput, RawTable } from '../note-source.ts'
+import type { At, BlockSource, NoteSource, RawInput, RawTable } from '../note-source.ts'
 import { didYouMean, type Said } from '../report.ts'
 import { report, type LinkContext } from './context.ts'
 import { words } from '../../words/words.ts'
@@ -19,6 +19,8 @@ export function withTables(
   calculator: Calculator,
 ): Raw {
   const raw: Record<string, RawInput> = { ...block.given }
+  if (block.unreadTable === true)
+    for (const [name] of listsOf(calculator)) raw[name] ??= unread(block)
   for (const table of block.tables) {
     const [fitting, ...more] = listsFor(calculator, table)
     if (fitting === undefined) {
@@ -51,7 +53,7 @@ export function withTables(
 }
 
 /** Whichever list it is meant to be is there, if not read. */
-const unread = ({ line, column }: RawTable): RawInput => ({ type: 'unread', line, column })
+const unread = ({ line, column }: At): RawInput => ({ type: 'unread', line, column })
 
 /** Where there is one list, the column that it does not have. */
 function likelyHeading(calculator: Calculator, { headings }: RawTable): string | undefined {

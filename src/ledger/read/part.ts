@@ -65,8 +65,10 @@ export function readPart(ctx: ReadContext, element: Element, linked: boolean): v
     const read = textOf(ctx, attributes, key)
     return read === '' ? undefined : read
   }
+  const source = named(attributes, 'source')
   ctx.parts.push({
     name,
+    ...(source === undefined ? {} : { sourceAt: lineAndColumn(source) }),
     what,
     status: readStatus(ctx, attributes),
     used: readUsed(ctx, attributes),

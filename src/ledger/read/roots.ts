@@ -13,7 +13,7 @@ import { rootAttributes, rootKinds, type RootElement } from './kit.ts'
 import { sortNames } from './names.ts'
 import { readRootTable, type SharedByRoots } from './root-table.ts'
 import { readSum } from './sums.ts'
-import { hasOtherContent, readTable, tablesIn } from './tables.ts'
+import { readTable, reportOtherContent, tablesIn } from './tables.ts'
 import { words } from '../../words/words.ts'
 
 type Attributes = readonly Attribute[]
@@ -28,15 +28,14 @@ export function readRoot(
   const attributes = attributesOf(ctx, element)
   const [table] = tablesIn(element)
   checkAttributes(ctx, name, attributes)
-  if (hasOtherContent(element))
-    report(ctx, at, {
-      rule: 'unexpected-content',
-      text: words`<${name}> holds a value, or a table of them, and no other text`,
-      hint: words`\`<${name} … />\`, with the words outside`,
-    })
+  const meant = reportOtherContent(ctx, element, {
+    rule: 'unexpected-content',
+    text: words`<${name}> holds a value, or a table of them, and no other text`,
+    hint: words`\`<${name} … />\`, with the words outside`,
+  })
   const plusMinus = textOf(ctx, attributes, 'plusMinus')
   const shared = sharedOf(ctx, name, attributes)
-  checkNeeds(ctx, name, attributes, at, table !== undefined)
+  checkNeeds(ctx, name, attributes, at, meant || table !== undefined)
   if (table !== undefined) checkTableAttributes(ctx, name, attributes)
   if (table !== undefined) readRootTable(ctx, readTable(ctx, table), name, shared, at)
   else readSingle(ctx, name, attributes, { ...shared, ...defined({ plusMinus }) }, at, linked)
@@ -123,8 +122,10 @@ function sharedOf(ctx: ReadContext, name: RootElement, attributes: Attributes): 
       text: words`\`on="${on}"\` is not a date`,
       hint: howDatesAreWritten,
     })
+  const who = named(attributes, 'with') ?? named(attributes, 'source')
   return {
     kind: rootKinds[name],
+    ...(who === undefined ? {} : { whoAt: lineAndColumn(who) }),
     ...defined({
       instrument: text('with'),
       source: text('source'),

@@ -14,10 +14,10 @@ import type { Quantity, Slip } from '../../quantity/types.ts'
 import { unitsIn } from '../in-currency.ts'
 import { currencyIn } from '../money.ts'
 import type { PublishedNumber } from '../published.ts'
-import { rangeSlip, unusualRemark } from '../range.ts'
+import { isToldOfPart } from '../part-kinds.ts'
+import { rangeSlip, unitsAllowed, unusualRemark } from '../range.ts'
 import { fieldName, report, reportSlip, type WorkContext } from './context.ts'
 import { words } from '../../words/words.ts'
-import { oneOf } from '../../words/lists.ts'
 
 const wordsOf = (quantity: Quantity): string =>
   quantity.of === undefined
@@ -41,10 +41,11 @@ export function refusal(
         ok: false,
         rule: 'wrong-dimension',
         text: words`${due.words} is due, and this is ${wordsOf(quantity)}`,
-        allowed: words`a value in ${oneOf([...new Set(field.units)])}`,
+        allowed: unitsAllowed(field),
       }
   if (refused !== undefined) {
-    reportSlip(ctx, number, fieldName(number), refused)
+    if (refused.rule !== 'wrong-dimension' || !isToldAtPart(ctx, number, field))
+      reportSlip(ctx, number, fieldName(number), refused)
     return refused
   }
   const unusual = isDeclared(ctx, number) ? undefined : unusualRemark(own, quantity.value)
@@ -54,6 +55,14 @@ export function refusal(
     report(ctx, number, { rule: 'unusual', level: 'warning', text })
   }
   return undefined
+}
+
+/** A part's figure that is no such quantity is told where the part stands. */
+function isToldAtPart({ numbers }: WorkContext, number: PublishedNumber, field: NumberField) {
+  const { expression } = number
+  const ref = typeof expression === 'object' && 'ref' in expression ? expression.ref : undefined
+  const figure = ref === undefined ? undefined : numbers.get(ref)
+  return figure?.part !== undefined && isToldOfPart(figure.name, field.of)
 }
 
 /** Worked from nothing but numbers that say where they come from: what is rare about them is meant. */
