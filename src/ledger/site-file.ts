@@ -165,7 +165,7 @@ export function readMeta(
       report(
         key,
         'unknown-frontmatter',
-        words`the frontmatter has no field \`${key}\`; it knows ${noteKeys.join(', ')}`,
+        words`the head of a note has no entry \`${key}\`; it knows ${noteKeys.join(', ')}`,
         didYouMean(key, noteKeys),
       )
     }
@@ -173,7 +173,7 @@ export function readMeta(
       report(
         key,
         'braces-in-frontmatter',
-        words`braces in \`${key}\`: nothing is worked out in the frontmatter`,
+        words`braces in \`${key}\`: nothing is worked out in the head of a note`,
         words`write the words only`,
       )
   }

@@ -24,6 +24,7 @@ import { verifySite } from './verify.ts'
 import { wrongLines, wrongWords } from './wrong.ts'
 import { counted } from '../words/counted.ts'
 import { words } from '../words/words.ts'
+import { sizeWords } from '../ledger/size.ts'
 import { summary } from '../ledger/severity.ts'
 
 export interface BuildOptions {
@@ -101,9 +102,9 @@ async function buildWhole({ root, content, out, say }: BuildOptions): Promise<bo
   } finally {
     await rm(work, { recursive: true, force: true })
   }
-  const { site, notes, numbers, blocks } = ledger.published
+  const { site } = ledger.published
   say(
-    words`built and verified: ${notes.length} notes, ${numbers.length} numbers, ${blocks.length} blocks in ${relative(process.cwd(), out) || '.'}`,
+    words`built and verified: ${sizeWords(ledger.published)} in ${relative(process.cwd(), out) || '.'}`,
   )
   if (site.address === undefined)
     say(

@@ -5390,9 +5390,8 @@ export const texts: Readonly<Record<string, string>> = {
   'on for': 'on for',
   'start multiple': 'start multiple',
   // src/cli/check.ts
-  '{0} notes, {1} numbers, {2} blocks': '{0} notes, {1} numbers, {2} blocks',
-  '{0} draft left out': '{0} draft left out',
-  '{0} drafts left out': '{0} drafts left out',
+  '{0} draft checked and left out': '{0} draft checked and left out',
+  '{0} drafts checked and left out': '{0} drafts checked and left out',
   // src/cli/dev.ts
   'writing mode at {0} (stop with Ctrl+C)': 'writing mode at {0} (stop with Ctrl+C)',
   // src/cli/new.ts
@@ -5494,6 +5493,7 @@ export const texts: Readonly<Record<string, string>> = {
   // src/ledger/link/blocks.ts
   'there is no calculator `{0}`': 'there is no calculator `{0}`',
   'there are: {0}': 'there are: {0}',
+  'did you mean {0}?': 'did you mean {0}?',
   'the calculator `{0}` has no input `{1}`': 'the calculator `{0}` has no input `{1}`',
   // src/ledger/link/fields.ts
   '`{0}` is a block; say which number of it': '`{0}` is a block; say which number of it',
@@ -5696,7 +5696,6 @@ export const texts: Readonly<Record<string, string>> = {
   '`{0}` is below what “{1}” can be': '`{0}` is below what “{1}” can be',
   '`{0}` is above what “{1}” can be': '`{0}` is above what “{1}” can be',
   'unusual for “{0}”: it is mostly {1} to {2}': 'unusual for “{0}”: it is mostly {1} to {2}',
-  'did you mean {0}?': 'did you mean {0}?',
   // src/ledger/read.ts
   expression: 'expression',
   // src/ledger/read/attributes.ts
@@ -5946,10 +5945,10 @@ export const texts: Readonly<Record<string, string>> = {
   'the note has no head': 'the note has no head',
   'a note begins with its head between two lines `---`: title, date, phase, status; `npm run new -- "Title"` writes one':
     'a note begins with its head between two lines `---`: title, date, phase, status; `npm run new -- "Title"` writes one',
-  'the frontmatter has no field `{0}`; it knows {1}':
-    'the frontmatter has no field `{0}`; it knows {1}',
-  'braces in `{0}`: nothing is worked out in the frontmatter':
-    'braces in `{0}`: nothing is worked out in the frontmatter',
+  'the head of a note has no entry `{0}`; it knows {1}':
+    'the head of a note has no entry `{0}`; it knows {1}',
+  'braces in `{0}`: nothing is worked out in the head of a note':
+    'braces in `{0}`: nothing is worked out in the head of a note',
   'write the words only': 'write the words only',
   '{0}; `{1}` was read': '{0}; `{1}` was read',
   'this line cannot be read as settings (`name: value`)':
@@ -5959,6 +5958,11 @@ export const texts: Readonly<Record<string, string>> = {
   'the settings know no {0} here': 'the settings know no {0} here',
   'a text with a comma, a colon or a brace in it stands in quotation marks':
     'a text with a comma, a colon or a brace in it stands in quotation marks',
+  // src/ledger/size.ts
+  '{0} number': '{0} number',
+  '{0} numbers': '{0} numbers',
+  '{0} block': '{0} block',
+  '{0} blocks': '{0} blocks',
   // src/ledger/whereabouts.ts
   'one of them is enough: `address: https://example.org/my-truck/`, or `SITE_URL` of the same kind':
     'one of them is enough: `address: https://example.org/my-truck/`, or `SITE_URL` of the same kind',
@@ -6611,8 +6615,7 @@ export const texts: Readonly<Record<string, string>> = {
     '{0} picture of the new site would give away what is not the picture: the old site stands as it was',
   '{0} pictures of the new site would give away what is not the picture: the old site stands as it was':
     '{0} pictures of the new site would give away what is not the picture: the old site stands as it was',
-  'built and verified: {0} notes, {1} numbers, {2} blocks in {3}':
-    'built and verified: {0} notes, {1} numbers, {2} blocks in {3}',
+  'built and verified: {0} in {1}': 'built and verified: {0} in {1}',
   'no feed, no list of pages and no pictures for links: they need the address of the site (`address` in site.yaml, or SITE_URL)':
     'no feed, no list of pages and no pictures for links: they need the address of the site (`address` in site.yaml, or SITE_URL)',
   'left out: {0} draft': 'left out: {0} draft',
@@ -6666,6 +6669,8 @@ export const texts: Readonly<Record<string, string>> = {
   'something published takes from {0}, which is a draft':
     'something published takes from {0}, which is a draft',
   // src/site/logger.ts
+  'there is no page `{0}` now: its note has another name, or cannot be read':
+    'there is no page `{0}` now: its note has another name, or cannot be read',
   '`{0}` cannot be made': '`{0}` cannot be made',
   'warning: {0}': 'warning: {0}',
   // src/site/made.ts

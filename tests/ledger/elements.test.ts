@@ -291,17 +291,17 @@ describe('an element', () => {
     ],
     [
       '<Reading id="a" value="1 A" with="metr" />',
-      4,
+      32,
       'unknown-instrument: `site.yaml` has no instrument called `metr` | hint: did you mean `meter`?',
     ],
     [
       '<Rated id="a" value="1 A" source="shet" at="p. 1" />',
-      4,
+      30,
       'unknown-source: `site.yaml` has no source called `shet` | hint: did you mean `sheet`?',
     ],
     [
       '<Rated id="a" value="1 A" source="ISO" at="p. 1" />',
-      4,
+      30,
       'unknown-source: `site.yaml` has no source called `ISO` | hint: add it under `sources:`, or write its title out',
     ],
     [

@@ -71,6 +71,11 @@ describe('one slip', () => {
       '9:1 error no-table-line: this table has no line of dashes under its headings, and is read as words | hint: write `| --- | --- |` below the headings',
     ],
     [
+      'a calculator’s name with a word left out',
+      '<Calc id="l" use="pump-loop" />',
+      '7:14 error unknown-calculator: there is no calculator `pump-loop` | hint: did you mean `pump-and-loop`?',
+    ],
+    [
       'a surge in ampere, in a list that takes it',
       '<Part id="pump" what="Pump" load="4 A" surge="14 A" />\n\n<Calc id="l" use="twelve-volt-budget" converter="40 A" battery="lead-acid" capacity="60 Ah" loads={parts} />',
       '7:40 error wrong-dimension: `pump.surge` is `14 A`; a plain number is due | allowed: a number | hint: as many times what it draws otherwise: `surge="2.5"`',

@@ -11,6 +11,7 @@ import { linkInput, type Slot } from './inputs.ts'
 import { linkList } from './lists.ts'
 import { withTables } from './tables.ts'
 import { words } from '../../words/words.ts'
+import { oneOf } from '../../words/lists.ts'
 
 export function linkBlock(ctx: LinkContext, note: NoteSource, block: BlockSource): void {
   const calculator = ctx.calculators.get(block.use)
@@ -73,8 +74,23 @@ function reportNoCalculator(ctx: LinkContext, note: NoteSource, block: BlockSour
   report(ctx, note, block.useAt, {
     rule: 'unknown-calculator',
     text: words`there is no calculator \`${block.use}\``,
-    hint: didYouMean(block.use, known) ?? words`there are: ${known.join(', ')}`,
+    hint:
+      didYouMean(block.use, known) ??
+      likelyWords(block.use, known) ??
+      words`there are: ${known.join(', ')}`,
   })
+}
+
+/** `pump-loop` for `pump-and-loop`: those with all its words. */
+function likelyWords(read: string, known: readonly string[]): string | undefined {
+  const parts = read
+    .toLowerCase()
+    .split(/[^a-z\d]+/)
+    .filter((part) => part !== '')
+  const alike = known.filter((name) => parts.every((part) => name.split('-').includes(part)))
+  return parts.length === 0 || alike.length === 0
+    ? undefined
+    : words`did you mean ${oneOf(alike.map((name) => `\`${name}\``))}?`
 }
 
 function reportUnknownInputs(
