@@ -99,7 +99,7 @@ const inputs = {
     usual: [5, 50],
     help: words`Of what is still to pay, where no sum is set aside.`,
     optional: true,
-    setting: 'contingency',
+    setting: { name: 'contingency', unless: 'setAside' },
   },
   budget: { ...money(words`Budget`, 'B', words`All you mean to spend.`), optional: true },
   energy: {

@@ -271,7 +271,7 @@ describe('parts as rows of a list', () => {
     expect(await share(cost('setAside="€ 90"'), settled)).toBeCloseTo(0.3, 12)
     expect(await share(cost(), settings)).toBe(0)
     const summed = await ledgerOf({ n: cost('setAside="€ 90"') }, calculators, settled)
-    expect(blockOf(summed, 'n/cost').unused).toEqual(['share'])
+    expect(blockOf(summed, 'n/cost').given.share).toBeUndefined()
   })
 
   it('are those of the note’s day, of other notes by import of nothing', async () => {

@@ -106,8 +106,8 @@ function leftOut(ctx: LinkContext, slot: Slot, field: SingleField): Given | unde
   }
   if (field.type === 'choice' && field.assume !== undefined)
     return { type: 'word', value: field.assume.value, how: 'assumed-default' }
-  const setting = field.type === 'number' && field.setting && ctx.site[field.setting]
-  if (setting !== undefined && setting !== false) {
+  const setting = field.type === 'number' ? settingFor(ctx, block, field) : undefined
+  if (setting !== undefined) {
     const id = addNumber(ctx, note, path, block, {
       kind: 'chosen',
       firmness: 'chosen',
@@ -120,6 +120,16 @@ function leftOut(ctx: LinkContext, slot: Slot, field: SingleField): Given | unde
   }
   if (field.optional !== true) reportMissing(ctx, slot, field)
   return undefined
+}
+
+function settingFor(
+  { site }: LinkContext,
+  { given }: BlockSource,
+  { setting }: NumberField,
+): string | undefined {
+  return setting === undefined || given[setting.unless] !== undefined
+    ? undefined
+    : site[setting.name]
 }
 
 function reportMissing(ctx: LinkContext, slot: Slot, field: SingleField): void {
