@@ -30,6 +30,8 @@ export interface NumberField {
   readonly optional?: true
   /** May be left out; this value (in `units[0]`) is then used and listed as assumed. */
   readonly assume?: { readonly value: number; readonly because: string }
+  /** May be left out; the site's settings may say it, where another input does not say it already. */
+  readonly setting?: { readonly name: 'contingency'; readonly unless: string }
 }
 
 export interface ChoiceField {

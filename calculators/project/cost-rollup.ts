@@ -1,7 +1,8 @@
 /**
  * What the conversion costs: by phase, spent and still to come, per kWh and per kilometre of range.
  *
- * In: items with phase and status in US$, what is set aside, energy and range. Out: sums. Money set
+ * In: items with phase and status, all in one currency, what is set aside, energy and range. Out: sums.
+ * Written in US$, which is taken for whichever currency the items are in. Money set
  * aside is held against what is still to be paid, because what is paid cannot surprise any more.
  */
 import * as elementary from '../elementary.ts'
@@ -48,7 +49,7 @@ const inputs = {
     type: 'list',
     label: words`Items`,
     row: words`item`,
-    help: words`In US$; for another currency enter the sum at the day’s rate and write rate and date in the name.`,
+    help: words`All in one currency; for a sum in another enter it at the day’s rate and write rate and date in the name.`,
     rows: [1, 200],
     fields: {
       name: { type: 'text', label: words`Item`, help: words`What it is, new or used.` },
@@ -86,7 +87,19 @@ const inputs = {
   },
   setAside: {
     ...money(words`Set aside`, 'C', words`For what was forgotten, broken or came out dearer.`),
-    assume: { value: 0, because: words`nothing is said` },
+    optional: true,
+  },
+  share: {
+    type: 'number',
+    label: words`Set aside as a share`,
+    symbol: 'c_R',
+    of: 'fraction',
+    units: ['%', '%'],
+    hard: [0, 200],
+    usual: [5, 50],
+    help: words`Of what is still to pay, where no sum is set aside.`,
+    optional: true,
+    setting: { name: 'contingency', unless: 'setAside' },
   },
   budget: { ...money(words`Budget`, 'B', words`All you mean to spend.`), optional: true },
   energy: {
@@ -115,6 +128,10 @@ const inputs = {
 
 type Inputs = InputValues<typeof inputs>
 type Status = Inputs['items'][number]['status']
+/** As a sum, else as a share of what is still to pay; nothing where neither is said. */
+const asideOf = (input: Inputs, toCome: number): number =>
+  input.setAside ?? (input.share ?? 0) * toCome
+
 type PhaseName = keyof typeof phases
 
 function sum(input: Inputs, status: Status, phase?: PhaseName): number {
@@ -190,7 +207,7 @@ export const costRollup = defineCalculator({
   },
   formula: [String.raw`T = P + O + L - S, \qquad R = O + L`, String.raw`C/R \ge 15\,\%`],
   validity: [
-    words`In US$ of the day each item was bought or priced: old prices are not brought up to date.`,
+    words`In money of the day each item was bought or priced: old prices are not brought up to date.`,
     words`What was already owned, and your hours, are not counted.`,
     words`Keep receipts private: they carry names and addresses.`,
   ],
@@ -208,6 +225,7 @@ export const costRollup = defineCalculator({
     const spending = paid + ordered + planned
     const total = spending - sold
     const toCome = ordered + planned
+    const aside = asideOf(input, toCome)
     const byPhase = phaseNames
       .filter((phase) => input.items.some((item) => item.phase === phase))
       .map((phase) => {
@@ -231,8 +249,8 @@ export const costRollup = defineCalculator({
       planned,
       sold,
       toCome,
-      asideShare: toCome === 0 ? undefined : input.setAside / toCome,
-      left: input.budget === undefined ? undefined : input.budget - total - input.setAside,
+      asideShare: toCome === 0 ? undefined : aside / toCome,
+      left: input.budget === undefined ? undefined : input.budget - total - aside,
       perEnergy: input.energy === undefined ? undefined : total / input.energy,
       perRange: input.range === undefined ? undefined : total / input.range,
       dearest: byPhase.find(({ share }) => share === most)?.name,
@@ -242,13 +260,14 @@ export const costRollup = defineCalculator({
   findings(input, output, say) {
     type Said = Pick<Finding, 'level' | 'text'>
     const us = whole(say)
+    const setAside = asideOf(input, output.toCome ?? 0)
     const aside = (): Said => {
       const { asideShare, toCome } = output
       if (asideShare === undefined)
         return { level: 'pass', text: words`Nothing is left to pay on this list.` }
-      const fact = words`${us(input.setAside)} is set aside for ${us(toCome)} still to pay, ${say(asideShare, '%')}`
+      const fact = words`${us(setAside)} is set aside for ${us(toCome)} still to pay, ${say(asideShare, '%')}`
       if (asideShare * hair >= asideWatch) return { level: 'pass', text: `${fact}.` }
-      const more = us(asideWatch * (toCome ?? 0) - input.setAside)
+      const more = us(asideWatch * (toCome ?? 0) - setAside)
       return {
         level: asideShare * hair >= asideStop ? 'watch' : 'stop',
         text: words`${fact}: put ${more} more aside, or plan less. Brakes, tyres, tests and tools are what lists forget.`,
@@ -288,7 +307,7 @@ export const costRollup = defineCalculator({
     const us = whole(say)
     return [
       `T = P + O + L − S = ${us(output.paid)} + ${us(output.ordered)} + ${us(output.planned)} − ${us(output.sold)} = ${us(output.total)}`,
-      `R = O + L = ${us(output.toCome)}; C/R = ${us(input.setAside)} / ${us(output.toCome)} = ${say(output.asideShare, '%')}`,
+      `R = O + L = ${us(output.toCome)}; C/R = ${us(asideOf(input, output.toCome ?? 0))} / ${us(output.toCome)} = ${say(output.asideShare, '%')}`,
       `T/E = ${say(output.perEnergy, 'US$/kWh')}; T/r = ${eitherWay(say(output.perRange, 'US$/km'), say(output.perRange, 'US$/mi'))}`,
     ]
   },
@@ -389,6 +408,21 @@ export const costRollup = defineCalculator({
       },
       outputs: { asideShare: '10 %' },
       findings: { aside: 'watch', budget: 'watch' },
+    },
+    {
+      name: 'a share set aside',
+      from: 'hand: 15 % of 2980 is 447; 12 000 − 10 758 − 447 = 795, as with the sum above',
+      inputs: {
+        items: [
+          { name: 'what is paid', phase: 'pack', status: 'paid', cost: 'US$8128' },
+          { name: 'what is to come', phase: 'traction', status: 'planned', cost: 'US$2980' },
+          { name: 'engine', phase: 'stripping', status: 'sold', cost: 'US$350' },
+        ],
+        share: '15 %',
+        budget: 'US$12000',
+      },
+      outputs: { asideShare: '15.0 %', left: 'US$795' },
+      findings: { aside: 'pass', budget: 'pass' },
     },
   ],
 })

@@ -1,5 +1,6 @@
 /** The drawing of a card: its calculator's plot of what went in and what came out. */
 import type { InputValue, OutputValue, Calculator } from '../../calculators/define.ts'
+import { plotIn } from '../ledger/in-currency.ts'
 import type { PlainValue, PublishedBlock } from '../ledger/published.ts'
 import type { CardContext } from './context.ts'
 import { idOf } from './html.ts'
@@ -24,8 +25,10 @@ export function drawingHtml(
   calculator: Calculator,
   ctx: CardContext,
 ): string {
-  const plotOf = ({ inputs, outputs }: PublishedBlock) =>
-    calculator.plot?.(values(inputs), values(outputs))
+  const plotOf = ({ inputs, outputs, currency }: PublishedBlock) => {
+    const drawn = calculator.plot?.(values(inputs), values(outputs))
+    return drawn && plotIn(drawn, currency)
+  }
   const plot = plotOf(block)
   if (plot === undefined) return ''
   const before = ctx.builder?.block(block.id)

@@ -7,6 +7,7 @@ import { printProblem } from './print.ts'
 import { run } from './run.ts'
 import { words } from '../words/words.ts'
 import { counted } from '../words/counted.ts'
+import { sizeWords } from '../ledger/size.ts'
 import { summary } from '../ledger/severity.ts'
 
 /** As it is published, and what is wrong with the drafts besides. */
@@ -26,12 +27,13 @@ await run(async (root, args) => {
   else {
     const folder = relative(process.cwd(), content).replaceAll('\\', '/')
     for (const problem of problems) console.log(printProblem(problem, folder))
-    const [notes, numbers, blocks] = [published.notes, published.numbers, published.blocks].map(
-      ({ length }) => length,
-    )
-    const there = words`${notes ?? 0} notes, ${numbers ?? 0} numbers, ${blocks ?? 0} blocks`
+    const there = sizeWords(published)
     const { length } = drafts
-    const left = counted(length, words`${length} draft left out`, words`${length} drafts left out`)
+    const left = counted(
+      length,
+      words`${length} draft checked and left out`,
+      words`${length} drafts checked and left out`,
+    )
     console.log(`${length === 0 ? there : `${there} (${left})`}: ${summary(problems)}`)
   }
   return hasErrors(problems) ? 1 : 0

@@ -11,7 +11,7 @@ import { linkBlock } from './link/blocks.ts'
 import { startLink, type LinkContext, type LinkSettings } from './link/context.ts'
 import { linkRoot, linkSum } from './link/numbers.ts'
 import { linkPart } from './link/part.ts'
-import { checkImports } from './link/resolve.ts'
+import { checkImports, checkNames } from './link/unknown.ts'
 import type { Shown } from './link/shown.ts'
 import { linkSteps } from './link/steps.ts'
 import { linkTasks } from './link/tasks.ts'
@@ -39,7 +39,10 @@ export function link(
   knownCalculators: readonly string[],
 ): Linked {
   const ctx = startLink(notes, site, calculators, knownCalculators)
-  for (const note of notes) checkImports(ctx, note)
+  for (const note of notes) {
+    checkImports(ctx, note)
+    checkNames(ctx, note)
+  }
   const shown = new Map(notes.map((note) => [note.slug, linkNote(ctx, note)]))
   const { tasks, problems } = linkTasks(notes, shown)
   const links = outsideLinks(notes)

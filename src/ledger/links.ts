@@ -8,16 +8,15 @@ import { nearestName } from '../quantity/nearest.ts'
 import { decodedPart } from './decoded.ts'
 import type { LinkSource, NoteSource } from './note-source.ts'
 import type { Problem } from './problems.ts'
+import { sitePageFault, type Families } from './page-links.ts'
 import type { Published, PublishedLink } from './published.ts'
 import { didYouMean, problemAt, type Said } from './report.ts'
 import { words } from '../words/words.ts'
 
-export interface Site {
+export interface Site extends Families {
   /** File names of all notes, drafts too. */
   readonly names: readonly string[]
   readonly slugOf: (specifier: string) => string | undefined
-  readonly calculators: readonly string[]
-  readonly tables: readonly string[]
 }
 
 /** Each note's anchors: slug -> where a link may lead on its page. */
@@ -29,6 +28,7 @@ export function linkProblems(
   site: Site,
 ): Problem[] {
   const places = placesOf(notes, published)
+  const pages = pagesOf(notes)
   const renamed = new Map(
     notes.flatMap(({ slug, meta }) => (meta.was ?? []).map((was) => [was, slug] as const)),
   )
@@ -36,7 +36,7 @@ export function linkProblems(
     ...renameProblems(notes),
     ...notes.flatMap((note) =>
       note.links.flatMap((link) => {
-        const said = faultOf(note, link, { places, renamed, site })
+        const said = faultOf(note, link, { places, pages, renamed, site })
         return said === undefined ? [] : [problemAt(note.file, link, said)]
       }),
     ),
@@ -72,7 +72,14 @@ function placesOf(notes: readonly NoteSource[], { numbers }: Published): Places 
 /** `hoses[0].length` is the number `hoses.0.length`. */
 export const numberName = (hash: string): string => hash.replace(/\[(\d+)\]/g, '.$1')
 
+/** Each note's pages below its own. */
+const pagesOf = (notes: readonly NoteSource[]): ReadonlyMap<string, readonly string[]> =>
+  new Map(
+    notes.map(({ slug, blocks }) => [slug, ['wall-sheet', ...blocks.map(({ name }) => name)]]),
+  )
+
 interface Known {
+  readonly pages: ReadonlyMap<string, readonly string[]>
   readonly places: Places
   readonly renamed: ReadonlyMap<string, string>
   readonly site: Site
@@ -90,7 +97,7 @@ function faultOf(note: NoteSource, { url }: LinkSource, known: Known): Said | un
   if (isOutside(url)) return schemeFault(url)
   const [path, hash] = split(url)
   if (path === '') return hash === undefined ? undefined : placeFault(note.slug, hash, known, true)
-  if (path.startsWith('/')) return pageFault(path, known)
+  if (path.startsWith('/')) return pageFault(path, hash, known)
   return path.endsWith('.mdx') ? noteFault(path, hash, known) : fileFault(path, known)
 }
 
@@ -141,30 +148,11 @@ function placeFault(slug: string, hash: string, known: Known, here = false): Sai
   }
 }
 
-const fixedPages = ['', 'numbers', 'calculators', 'tables', 'parts', 'open', 'sources']
-
-/** Pages of the kit that can be told from here; the finished site is looked through for the rest. */
-function pageFault(path: string, { site, places }: Known): Said | undefined {
-  const [head = '', name = '', ...more] = path.slice(1).split('/')
-  const families: Readonly<Record<string, readonly string[]>> = {
-    calculators: site.calculators,
-    tables: site.tables,
-    notes: [...places.keys()],
-  }
-  const family = families[head]
-  if (family !== undefined && name !== '' && !family.includes(name))
-    return {
-      rule: 'dead-link',
-      text: words`a link to \`${path}\`: the site has no such page`,
-      hint: didYouMean(name, family, `/${head}/`),
-    }
-  const whole = more.length > 0 || path.endsWith('/')
-  if (whole || !(family === undefined ? fixedPages : [head]).includes(head)) return undefined
-  return {
-    rule: 'dead-link',
-    text: words`a link to \`${path}\`: addresses of pages end in a stroke`,
-    hint: words`write \`${path}/\``,
-  }
+function pageFault(path: string, hash: string | undefined, known: Known): Said | undefined {
+  const said = sitePageFault(path, known.site, known)
+  if (said !== undefined || hash === undefined) return said
+  const slug = /^\/notes\/([^/]+)\/$/.exec(path)?.[1]
+  return slug === undefined ? undefined : placeFault(slug, hash, known)
 }
 
 function fileFault(path: string, { site }: Known): Said {

@@ -135,6 +135,7 @@ export async function loadLedger(
       meta,
       slugOf: (specifier) => slugOf(specifier, names),
       knownNotes: names,
+      textProblems: parsed.problems,
       files,
       lost: lostNames(parsed.text, parsed.broken),
     })
@@ -188,6 +189,7 @@ export async function loadLedger(
       slugOf: (specifier) => slugOf(specifier, names),
       calculators: Object.keys(known),
       tables: Object.keys(tables),
+      writing: settings.writing,
     }),
     ...showProblems(notes, linked.shown, worked.published),
     ...cellProblems(linked.cells, worked.published),

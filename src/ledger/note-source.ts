@@ -32,6 +32,8 @@ export interface RootSource extends At {
   readonly replaces?: Sum
   readonly checks?: Sum
   readonly valueAt: At
+  /** Where the instrument or the source is named. */
+  readonly whoAt?: At
 }
 
 /** A sum with a name: `<Show id="total" value={a + b} />`. */
@@ -79,6 +81,7 @@ export interface PartSource extends At {
   readonly at?: string
   /** An instrument or a source that says the price: the receipts, a price list. */
   readonly priced?: string
+  readonly sourceAt?: At
 }
 
 /** A line of text that may hold numbers: words, and where in the file a number stands. */
@@ -121,6 +124,8 @@ export interface BlockSource extends At {
   readonly accept?: string
   readonly given: Readonly<Record<string, RawInput>>
   readonly tables: readonly RawTable[]
+  /** A table was meant that is none, which was told where it stands. */
+  readonly unreadTable?: true
 }
 
 /** Something on the page that the ledger fills in. */
@@ -160,6 +165,20 @@ export interface NoteImport extends At {
   readonly from: string
 }
 
+/** A name that is neither the ledger's nor bound in its note. */
+export interface UnknownName extends At {
+  readonly name: string
+  /** The likely slip, where one is seen in the note itself; `sure`: whatever other notes have. */
+  readonly hint?: string
+  readonly sure?: true
+}
+
+/** A note that is imported and is not there. */
+export interface LostNote extends At {
+  readonly path: string
+  readonly hint?: string
+}
+
 export interface NoteSource {
   readonly slug: string
   /** As messages name it. */
@@ -183,6 +202,8 @@ export interface NoteSource {
   readonly given: ReadonlySet<string>
   /** Names that MDX binds in this note. */
   readonly bound: ReadonlySet<string>
+  readonly unknown: readonly UnknownName[]
+  readonly lostNotes: readonly LostNote[]
   /** Heading id -> its line. */
   readonly headings: ReadonlyMap<string, At>
   readonly problems: readonly Problem[]

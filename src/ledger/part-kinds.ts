@@ -13,6 +13,7 @@ import { problemAt, type Said } from './report.ts'
 import { words } from '../words/words.ts'
 import { oneOf } from '../words/lists.ts'
 
+/** What each figure of a part is; a price is looked at by itself. */
 const kinds: Readonly<Record<string, Of>> = {
   mass: 'mass',
   totalMass: 'mass',
@@ -24,6 +25,12 @@ const kinds: Readonly<Record<string, Of>> = {
   totalPower: 'power',
   duty: 'fraction',
   surge: 'number',
+}
+
+/** Whether a figure is told here where it is no such quantity. */
+export const isToldOfPart = (name: string, of: Of): boolean => {
+  const figure = name.slice(name.lastIndexOf('.') + 1)
+  return figure === 'price' || figure === 'cost' ? of === 'money' : kinds[figure] === of
 }
 
 export function partProblems({ parts = [], numbers }: Published): Problem[] {
@@ -56,7 +63,13 @@ function faultOf(part: PublishedPart, figure: string, number: PublishedNumber): 
   if (of === undefined) return undefined
   const due = dimensions[of]
   if (!sameVector(due.vector, vector) || due.flavour !== flavour)
-    return wrong(part, figure, number, due.words, oneOf([...new Set(due.units)]) || words`a number`)
+    return {
+      ...wrong(part, figure, number, due.words, oneOf([...new Set(due.units)]) || words`a number`),
+      hint:
+        figure === 'surge'
+          ? words`as many times what it draws otherwise: \`surge="2.5"\``
+          : undefined,
+    }
   const below = figure !== 'x' && figure !== 'z' && (value ?? 0) < 0
   return below ? negative(part, figure, number) : undefined
 }

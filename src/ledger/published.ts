@@ -126,6 +126,8 @@ export interface PublishedBlock {
   readonly unused?: readonly string[]
   /** SI values, keys and texts as `compute` saw them; a field left out is absent. */
   readonly inputs: Readonly<Record<string, PlainValue>>
+  /** Of its sums of money, where they are in another than US$: `EUR`. */
+  readonly currency?: string
   readonly outputs: Readonly<Record<string, PlainValue>>
   readonly verdict: Level
   /** A pass that rests on something assumed. */

@@ -5,6 +5,8 @@
 import type { NumberField } from '../../calculators/define.ts'
 import { formatQuantity, fromSI, parseQuantity, toSI } from '../quantity/index.ts'
 import type { ParsedQuantity, Slip } from '../quantity/types.ts'
+import { unitsIn } from './in-currency.ts'
+import { currencyIn } from './money.ts'
 import { words } from '../words/words.ts'
 
 export type ReadNumber =
@@ -13,15 +15,20 @@ export type ReadNumber =
 export function readNumber(field: NumberField, text: string): ReadNumber {
   const quantity = parseQuantity(text, field.of)
   if (!quantity.ok)
-    return quantity.allowed === undefined ? { ...quantity, allowed: unitsOf(field) } : quantity
-  const refused = rangeSlip(field, quantity.value, quantity)
+    return quantity.allowed === undefined ? { ...quantity, allowed: unitsAllowed(field) } : quantity
+  const own = { ...field, units: unitsIn(field.units, currencyIn(quantity.vector)) }
+  const refused = rangeSlip(own, quantity.value, quantity)
   if (refused !== undefined) return refused
-  const unusual = unusualRemark(field, quantity.value, quantity.unit)
+  const unusual = unusualRemark(own, quantity.value, quantity.unit)
   return unusual === undefined ? { ok: true, quantity } : { ok: true, quantity, unusual }
 }
 
-const unitsOf = ({ units: [metric, us] }: NumberField): string =>
-  metric === us ? words`a value in ${metric}` : words`a value in ${metric} or ${us}`
+export const unitsAllowed = ({ units: [metric, us] }: NumberField): string =>
+  metric === ''
+    ? words`a plain number`
+    : metric === us
+      ? words`a value in ${metric}`
+      : words`a value in ${metric} or ${us}`
 
 /** A bound as printed, in the unit the value was typed in when that is one of the field's. */
 function bound(field: NumberField, limit: number, unit: string): string {

@@ -15,7 +15,7 @@ import { startOf, startRead, type ReadContext, type ReadOptions } from './read/c
 import { onlyExpression, type AnyNode } from './read/estree.ts'
 import { freeNames } from './read/free-names.ts'
 import { checkHeadings, readHeading } from './read/headings.ts'
-import { checkModule, readImports } from './read/imports.ts'
+import { checkModule, loseNames, readImports } from './read/imports.ts'
 import { isPhotoElement, isRoot } from './read/kit.ts'
 import { checkBraces, pictureReferences, readLink } from './read/links.ts'
 import { givenNames, sortNames } from './read/names.ts'
@@ -42,13 +42,14 @@ export { markStart, photoParts, type PictureGroup } from './read/photo.ts'
 export function readNote(tree: Root, options: ReadOptions): NoteSource {
   const ctx = startRead(options, givenNames(tree, options.lost))
   readImports(ctx, tree)
+  loseNames(ctx)
   checkModule(ctx, tree)
   checkPictureCode(ctx, tree)
   readBody(ctx, tree)
   checkHeadings(ctx)
   const { slug, file, path, raw, meta } = options
   const { imports, roots, sums, blocks, parts, tasks, steps, links, uses, pictures } = ctx
-  const { given, bound, headings, problems } = ctx
+  const { given, bound, headings, unknown, lostNotes, problems } = ctx
   return {
     slug,
     file,
@@ -67,6 +68,8 @@ export function readNote(tree: Root, options: ReadOptions): NoteSource {
     pictures,
     given,
     bound,
+    unknown,
+    lostNotes,
     headings,
     problems,
   }

@@ -25,12 +25,21 @@ export function problemAt(
   return { rule, level, text, file, line, column, ...defined({ allowed, hint, also }) }
 }
 
-/** The hint at a slip of the pen, with `before` in front of the name that was probably meant. */
+/** The name that was probably meant: near in writing, or the one that begins so. */
+export function likelyName(read: string, known: readonly string[]): string | undefined {
+  const near = nearestName(read, known)
+  if (near !== undefined) return near
+  const begun = read.length < 3 ? [] : known.filter((name) => name.startsWith(read))
+  return begun.length === 1 ? begun[0] : undefined
+}
+
+/** The hint at a slip of the pen, with what stands before and after the name that was probably meant. */
 export function didYouMean(
   read: string,
   known: readonly string[],
   before = '',
+  after = '',
 ): string | undefined {
-  const near = nearestName(read, known)
-  return near === undefined ? undefined : words`did you mean \`${before}${near}\`?`
+  const near = likelyName(read, known)
+  return near === undefined ? undefined : words`did you mean \`${before}${near}${after}\`?`
 }

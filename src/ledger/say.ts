@@ -8,6 +8,7 @@
  */
 import type { Say } from '../../calculators/define.ts'
 import { counterpart, formatQuantity, fromSI } from '../quantity/index.ts'
+import { unitIn } from './in-currency.ts'
 import type { UnitSystem } from './published.ts'
 import { words } from '../words/words.ts'
 
@@ -36,4 +37,8 @@ function sayIn(system: UnitSystem): Say {
 const says: Readonly<Record<UnitSystem, Say>> = { metric: sayIn('metric'), us: sayIn('us') }
 
 /** The first of a site's systems counts: a second one would make sentences long. */
-export const sayFor = (systems: readonly UnitSystem[]): Say => says[systems[0] ?? 'metric']
+export function sayFor(systems: readonly UnitSystem[], currency?: string): Say {
+  const inSystem = says[systems[0] ?? 'metric']
+  if (currency === undefined) return inSystem
+  return (value, unit, figures) => inSystem(value, unitIn(unit, currency), figures)
+}

@@ -150,12 +150,21 @@ export function readMeta(
       line: frontmatterLine(text, key),
       column: 1,
     })
+  if (Object.keys(frontmatter).length === 0) {
+    report(
+      '',
+      'no-head',
+      text.trim() === '' ? words`this file is empty` : words`the note has no head`,
+      words`a note begins with its head between two lines \`---\`: title, date, phase, status; \`npm run new -- "Title"\` writes one`,
+    )
+    return { meta: undefined, problems }
+  }
   for (const [key, value] of Object.entries(frontmatter)) {
     if (!noteKeys.includes(key)) {
       report(
         key,
         'unknown-frontmatter',
-        words`the frontmatter has no field \`${key}\`; it knows ${noteKeys.join(', ')}`,
+        words`the head of a note has no entry \`${key}\`; it knows ${noteKeys.join(', ')}`,
         didYouMean(key, noteKeys),
       )
     }
@@ -163,7 +172,7 @@ export function readMeta(
       report(
         key,
         'braces-in-frontmatter',
-        words`braces in \`${key}\`: nothing is worked out in the frontmatter`,
+        words`braces in \`${key}\`: nothing is worked out in the head of a note`,
         words`write the words only`,
       )
   }

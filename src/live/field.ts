@@ -45,7 +45,8 @@ export function isHalfTyped(text: string): boolean {
 
 /** The units offered: those of the builder's text first, then the field's, then others of its kind. */
 export function unitsOffered(field: NumberField, ...first: readonly string[]): string[] {
-  const more = [...field.units, ...dimensions[field.of].units]
+  const isMoney = field.of.startsWith('money')
+  const more = [...field.units, ...(isMoney ? [] : dimensions[field.of].units)]
   return [...new Set([...first, ...more])].filter((unit) => unit !== '')
 }
 

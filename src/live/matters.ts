@@ -5,6 +5,7 @@ import { mattersHtml } from '../card/matters.ts'
 import type { Calculator } from '../../calculators/define.ts'
 import type { PublishedBlock } from '../ledger/published.ts'
 import { resultsOf, whatMatters, whatWouldPass } from '../ledger/matters.ts'
+import { calculatorIn } from '../ledger/in-currency.ts'
 import { sayFor } from '../ledger/say.ts'
 import { afterQuiet } from './quiet.ts'
 import { reader, type Reader } from './reader.ts'
@@ -56,7 +57,9 @@ export async function toggleMattersOf(
     if (body === null || !place.isConnected) return
     const [block, calculator, ctx] = now()
     const matters = whatMatters(block, ctx, calculator, select?.value ?? first)
-    const remedies = whatWouldPass(block, ctx, calculator, { say: sayFor(ctx.units) })
+    const remedies = whatWouldPass(block, ctx, calculator, {
+      say: sayFor(ctx.units, block.currency),
+    })
     body.innerHTML =
       matters === undefined
         ? `<p>${words`Cannot tell: something it needs is not known.`}</p>`
@@ -73,5 +76,5 @@ function partsOf(id: string, one: Reader): ReturnType<Subject['now']> {
   const calculator = block && one.engine.calculators.get(block.calculator)
   if (block === undefined || calculator === undefined)
     throw new Error('this card has no calculator here')
-  return [block, calculator, one.engine.ctx]
+  return [block, calculatorIn(calculator, block.currency), one.engine.ctx]
 }

@@ -9,6 +9,7 @@ import { blockInput } from '../card/input-id.ts'
 import { labelOf } from '../card/words.ts'
 import { isDeclared } from '../ledger/override.ts'
 import { slipWords } from '../ledger/input.ts'
+import { calculatorIn } from '../ledger/in-currency.ts'
 import type { PublishedBlock, PublishedNumber } from '../ledger/published.ts'
 import { displayUnit, parseQuantity, sameKind } from '../quantity/index.ts'
 import { judge, type Said } from './judge.ts'
@@ -33,7 +34,8 @@ export function targetOf(id: string, ctx: CardContext): Target | undefined {
   if (number !== undefined && isDeclared(number)) return declaredTarget(number, ctx)
   const input = blockInput(id)
   const block = input && ctx.block(input.block)
-  const calculator = block && ctx.calculator(block.calculator)
+  const written = block && ctx.calculator(block.calculator)
+  const calculator = written && calculatorIn(written, block.currency)
   // A link may name what every object has, such as `constructor`.
   const isInput = input && calculator && Object.hasOwn(calculator.inputs, input.key)
   const field = isInput === true ? calculator.inputs[input.key] : undefined

@@ -6,6 +6,7 @@
 import type { Calculator } from '../../calculators/define.ts'
 import { contextOf } from '../card/context.ts'
 import { verdictName, verdictWords } from '../card/words.ts'
+import { calculatorIn } from '../ledger/in-currency.ts'
 import type { PublishedBlock } from '../ledger/published.ts'
 import { halfTypedIn, pressRow, readForm, showSaid, tell } from './controls.ts'
 import { formHtml } from './form.ts'
@@ -29,7 +30,7 @@ export async function toggle(card: HTMLElement): Promise<boolean> {
   const calculator = block && one.engine.calculators.get(block.calculator)
   if (block === undefined || calculator === undefined)
     throw new Error('this card has no calculator here')
-  const form = openForm(card, block, calculator, one)
+  const form = openForm(card, block, calculatorIn(calculator, block.currency), one)
   form.querySelector<HTMLElement>('input, select')?.focus()
   return true
 }

@@ -12,5 +12,5 @@ export { formatNumber, formatQuantity, quantityParts, type FormatOptions } from 
 export { nearestName } from './nearest.ts'
 export { parseQuantity } from './parse.ts'
 export { unitNames } from './unit.ts'
-export { sameKind, sameVector } from './vector.ts'
+export { currencyAt, inFirstCurrency, sameKind, sameVector } from './vector.ts'
 export type * from './types.ts'

@@ -14,7 +14,7 @@ import { axes, currencies } from './table.ts'
 import { tidy, tidyUnit } from './tidy.ts'
 import type { Of, ParsedQuantity, Slip } from './types.ts'
 import { isUnit, readUnit, unitNames, type Unit } from './unit.ts'
-import { none } from './vector.ts'
+import { currencyAt, inFirstCurrency, none } from './vector.ts'
 import { oneOf } from '../words/lists.ts'
 import { words } from '../words/words.ts'
 
@@ -64,12 +64,6 @@ function readQuantity(text: string, of?: Of): Read {
 
   if (rest === '') return plain()
   const said = tidyUnit(rest)
-  if (of !== undefined && isOtherCurrency(said))
-    return slip(
-      'other-currency',
-      words`\`${typed}\` is not in US$, and no rate of exchange is kept here`,
-      words`convert it and write US$`,
-    )
   if (/(?<![/^\w-])\d/.test(said.replace(/^1\//, '/'))) {
     const joined = /^\d{3}(?: \d{3})*(?!\d)/.exec(rest)?.[0]
     const hint =
@@ -107,7 +101,8 @@ function readQuantity(text: string, of?: Of): Read {
       meant(said, unit.unknown),
     )
   }
-  if (of === undefined || fits(of, unit)) {
+  // Where money is due, a sum in any one currency will do.
+  if (of === undefined || fits(of, { ...unit, vector: inFirstCurrency(unit.vector) })) {
     const bare = said.length === 1 && unit.flavour === 'temperature'
     return quantity(unit, bare ? words`\`${typed}\` is read as ${digits} ${unit.name}` : undefined)
   }
@@ -167,8 +162,9 @@ function readQuantity(text: string, of?: Of): Read {
     const inWater = of === 'concentration' && unit.name === 'ppm'
     const name = inWater ? 'mg/L' : unit.name
     const value = toSI(number ?? 0, name)
-    const { vector, flavour } = of ? dimensions[of] : unit
-    const known = of ?? nameOf(unit)
+    const isForeign = (currencyAt(unit.vector) ?? 0) > 0
+    const { vector, flavour } = of && !isForeign ? dimensions[of] : unit
+    const known = isForeign ? undefined : (of ?? nameOf(unit))
     if (!Number.isFinite(value) || (value === 0 && number !== 0 && unit.offset === 0))
       return slip('not-finite', words`\`${typed}\` is not a number that can be worked with`)
     if (value < 0 && (flavour === 'temperature' || flavour === 'absolute'))
@@ -203,12 +199,6 @@ function allowed(of: Of): string {
   if (of === 'number') return what
   if (of === 'fraction') return words`${what}: % or a number up to 1`
   return `${what}: ${oneOf([...new Set(units)])}`
-}
-
-/** Fields of calculators are in US$. */
-const isOtherCurrency = (said: string): boolean => {
-  const unit = readUnit(said)
-  return isUnit(unit) && unit.vector.slice(7).some((power) => power !== 0)
 }
 
 /** `$1,299`, `€ 1,299/m`: thousands of money are set off everywhere. */

@@ -26,6 +26,24 @@ export const add = (a: Vector, b: Vector, times = 1): Vector => [
   a[15] + times * b[15],
 ]
 
+/** Exponents of metre to radian; behind them each currency has its own. */
+const ofNature = 6
+
+/** The same with whatever currency it has as the first of them: sums in different ones can be told alike. */
+export function inFirstCurrency(vector: Vector): Vector {
+  const [m, kg, s, A, K, rad, ...money] = vector
+  if (money.slice(1).every((power) => power === 0)) return vector
+  const all = money.reduce((sum, power) => sum + power, 0)
+  return [m, kg, s, A, K, rad, all, 0, 0, 0, 0, 0, 0, 0, 0, 0]
+}
+
+/** Which currency it has, by its place among them: -1 none, undefined where there is more than one. */
+export function currencyAt(vector: Vector): number | undefined {
+  const money = vector.slice(ofNature)
+  const there = money.flatMap((power, at) => (power === 0 ? [] : [at]))
+  return there.length > 1 ? undefined : (there[0] ?? -1)
+}
+
 export const sameVector = (a: Vector, b: Vector): boolean =>
   a === b || a.every((power, i) => power === b[i])
 

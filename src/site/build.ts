@@ -21,8 +21,10 @@ import { finishSite } from './finish.ts'
 import { takeLock } from './lock.ts'
 import { recover, replace } from './swap.ts'
 import { verifySite } from './verify.ts'
+import { wrongLines, wrongWords } from './wrong.ts'
 import { counted } from '../words/counted.ts'
 import { words } from '../words/words.ts'
+import { sizeWords } from '../ledger/size.ts'
 import { summary } from '../ledger/severity.ts'
 
 export interface BuildOptions {
@@ -78,15 +80,9 @@ async function buildWhole({ root, content, out, say }: BuildOptions): Promise<bo
     await publishPictures(work, pictures)
     await finishSite({ folder: work, ledger, cache: join(root, '.worked-notes', 'cache') })
     const wrong = await verifySite(work)
-    for (const { file, line, text } of wrong) say(`${file}:${line} ${text}`)
+    for (const line of wrongLines(wrong, ledger, folder)) say(line)
     if (wrong.length > 0) {
-      say(
-        counted(
-          wrong.length,
-          words`${wrong.length} place of the new site is not what its numbers give: the old site stands as it was`,
-          words`${wrong.length} places of the new site are not what its numbers give: the old site stands as it was`,
-        ),
-      )
+      say(words`${wrongWords(wrong)}: the old site stands as it was`)
       return false
     }
     const left = await picturesLeft(work, await originalsIn(content))
@@ -106,9 +102,9 @@ async function buildWhole({ root, content, out, say }: BuildOptions): Promise<bo
   } finally {
     await rm(work, { recursive: true, force: true })
   }
-  const { site, notes, numbers, blocks } = ledger.published
+  const { site } = ledger.published
   say(
-    words`built and verified: ${notes.length} notes, ${numbers.length} numbers, ${blocks.length} blocks in ${relative(process.cwd(), out) || '.'}`,
+    words`built and verified: ${sizeWords(ledger.published)} in ${relative(process.cwd(), out) || '.'}`,
   )
   if (site.address === undefined)
     say(

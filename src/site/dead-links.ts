@@ -13,6 +13,7 @@ export interface DeadLink {
   readonly file: string
   readonly index: number
   readonly text: string
+  readonly link: string
 }
 
 const anchor = /<a\b[^>]*?\shref="([^"]*)"/g
@@ -38,7 +39,7 @@ export function* deadLinks(
       const known = to.startsWith('/') ? faults.get(to) : undefined
       const fault = known ?? faultOf(to, file)
       if (to.startsWith('/')) faults.set(to, fault)
-      if (fault !== '') yield { file, index, text: fault }
+      if (fault !== '') yield { file, index, text: fault, link: to }
     }
   }
 

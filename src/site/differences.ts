@@ -6,6 +6,8 @@ export interface Discrepancy {
   readonly file: string
   readonly line: number
   readonly text: string
+  /** Address of a link that leads nowhere, where it is that. */
+  readonly link?: string
 }
 
 export const lineIn = (html: string, index: number): number =>

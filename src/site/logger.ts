@@ -21,7 +21,14 @@ interface Destination {
 export default function destination(options: { readonly building?: boolean } = {}): Destination {
   return {
     write({ level, message }) {
-      if (level === 'error') {
+      const gone = /`getStaticPaths\(\)` route pattern was matched.* path `([^`]*)`/s.exec(
+        message,
+      )?.[1]
+      if (gone !== undefined)
+        process.stdout.write(
+          `${words`there is no page \`${gone}\` now: its note has another name, or cannot be read`}\n`,
+        )
+      else if (level === 'error') {
         const page = /^Caught error rendering (\S+): /.exec(message)?.[1]
         if (page !== undefined) process.stderr.write(`${words`\`${page}\` cannot be made`}\n`)
         else if (options.building !== true) process.stderr.write(`${firstLine(message)}\n`)

@@ -92,10 +92,11 @@ function deadIn(
   files: ReadonlySet<string>,
   base: string,
 ): Discrepancy[] {
-  return [...deadLinks(pages, files, base)].map(({ file, index, text }) => ({
+  return [...deadLinks(pages, files, base)].map(({ file, index, text, link }) => ({
     file,
     line: lineIn(pages.get(file) ?? '', index),
     text,
+    link,
   }))
 }
 

@@ -52,8 +52,12 @@ export function watchNotes(holder: LedgerHolder, root: string, virtualId: string
         formulaChanged = false
         const { drafts } = holder
         const before = holder.ledger
-        stamp = await stampOf(before.content)
-        holder.ledger = await loadLedger(before.content, registry, { drafts, read })
+        stamp = await writtenOut(before.content)
+        const ledger = await loadLedger(before.content, registry, { drafts, read })
+        // Read while it was being written: what it says then is nobody's.
+        if ((await stampOf(before.content)) !== stamp) due = true
+        if (due) continue
+        holder.ledger = ledger
         holder.failures.forget()
         tell(holder.ledger, before.problems, say)
         invalidate(server, holder.ledger, virtualId)
@@ -119,6 +123,16 @@ async function formulasNow(server: ViteDevServer, root: string): Promise<Registr
   return loaded.calculators
 }
 
+/** An editor empties a file before it writes it: for a moment the whole is waited for. */
+async function writtenOut(content: string): Promise<string> {
+  let stamp = await stampOf(content)
+  for (let wait = 0; wait < 5 && / 0$/m.test(stamp); wait++) {
+    await new Promise((resolve) => setTimeout(resolve, 30))
+    stamp = await stampOf(content)
+  }
+  return stamp
+}
+
 /** When the settings and the notes were written, and how long they are. */
 async function stampOf(content: string): Promise<string> {
   const notes = await readdir(join(content, 'notes')).catch(() => [])
@@ -150,10 +164,12 @@ function tell(ledger: Ledger, before: readonly Problem[], say: (line: string) =>
   const folder = relative(process.cwd(), content).replaceAll('\\', '/')
   const line = (problem: Problem): string => printProblem(problem, folder)
   const known = new Set(before.map(line))
-  for (const text of problems.map(line)) if (!known.has(text)) say(text)
+  const now = problems.map(line)
+  for (const text of now) if (!known.has(text)) say(text)
+  if (now.length === known.size && now.every((text) => known.has(text))) return
   const mended = hasErrors(before) && !hasErrors(problems)
-  const now = summary(problems)
-  if (problems.length > 0 || before.length > 0) say(mended ? words`mended: ${now}` : now)
+  const all = summary(problems)
+  say(mended ? words`mended: ${all}` : all)
 }
 
 /** Never a stack: what the disk said, or the first line of what a formula's author has to know. */

@@ -2010,8 +2010,8 @@ export const texts: Readonly<Record<string, string>> = {
   'tests, approval, insurance': 'tests, approval, insurance',
   sundries: 'sundries',
   Items: 'Items',
-  'In US$; for another currency enter the sum at the day’s rate and write rate and date in the name.':
-    'In US$; for another currency enter the sum at the day’s rate and write rate and date in the name.',
+  'All in one currency; for a sum in another enter it at the day’s rate and write rate and date in the name.':
+    'All in one currency; for a sum in another enter it at the day’s rate and write rate and date in the name.',
   'What it is, new or used.': 'What it is, new or used.',
   Phase: 'Phase',
   'Where it belongs.': 'Where it belongs.',
@@ -2030,7 +2030,9 @@ export const texts: Readonly<Record<string, string>> = {
   'Set aside': 'Set aside',
   'For what was forgotten, broken or came out dearer.':
     'For what was forgotten, broken or came out dearer.',
-  'nothing is said': 'nothing is said',
+  'Set aside as a share': 'Set aside as a share',
+  'Of what is still to pay, where no sum is set aside.':
+    'Of what is still to pay, where no sum is set aside.',
   Budget: 'Budget',
   'All you mean to spend.': 'All you mean to spend.',
   'Usable energy': 'Usable energy',
@@ -2054,8 +2056,8 @@ export const texts: Readonly<Record<string, string>> = {
   Ordered: 'Ordered',
   Together: 'Together',
   'Of all spending': 'Of all spending',
-  'In US$ of the day each item was bought or priced: old prices are not brought up to date.':
-    'In US$ of the day each item was bought or priced: old prices are not brought up to date.',
+  'In money of the day each item was bought or priced: old prices are not brought up to date.':
+    'In money of the day each item was bought or priced: old prices are not brought up to date.',
   'What was already owned, and your hours, are not counted.':
     'What was already owned, and your hours, are not counted.',
   'Keep receipts private: they carry names and addresses.':
@@ -5388,9 +5390,8 @@ export const texts: Readonly<Record<string, string>> = {
   'on for': 'on for',
   'start multiple': 'start multiple',
   // src/cli/check.ts
-  '{0} notes, {1} numbers, {2} blocks': '{0} notes, {1} numbers, {2} blocks',
-  '{0} draft left out': '{0} draft left out',
-  '{0} drafts left out': '{0} drafts left out',
+  '{0} draft checked and left out': '{0} draft checked and left out',
+  '{0} drafts checked and left out': '{0} drafts checked and left out',
   // src/cli/dev.ts
   'writing mode at {0} (stop with Ctrl+C)': 'writing mode at {0} (stop with Ctrl+C)',
   // src/cli/new.ts
@@ -5495,6 +5496,7 @@ export const texts: Readonly<Record<string, string>> = {
   // src/ledger/link/blocks.ts
   'there is no calculator `{0}`': 'there is no calculator `{0}`',
   'there are: {0}': 'there are: {0}',
+  'did you mean {0}?': 'did you mean {0}?',
   'the calculator `{0}` has no input `{1}`': 'the calculator `{0}` has no input `{1}`',
   // src/ledger/link/fields.ts
   '`{0}` is a block; say which number of it': '`{0}` is a block; say which number of it',
@@ -5512,6 +5514,7 @@ export const texts: Readonly<Record<string, string>> = {
   '`{0}` takes a word, not a number': '`{0}` takes a word, not a number',
   'chosen in this block': 'chosen in this block',
   'typed into this block, without a source': 'typed into this block, without a source',
+  'said in the site’s settings': 'said in the site’s settings',
   '`{0}` does not say `{1}`: {2}': '`{0}` does not say `{1}`: {2}',
   // src/ledger/link/lists.ts
   'a table inside <Calc> with the columns {0}': 'a table inside <Calc> with the columns {0}',
@@ -5533,6 +5536,10 @@ export const texts: Readonly<Record<string, string>> = {
   'parts that are {0} and have {1}': 'parts that are {0} and have {1}',
   'the part `{0}` ({1}) is left out of `{2}`: it does not say {3}':
     'the part `{0}` ({1}) is left out of `{2}`: it does not say {3}',
+  'the part `{0}` ({1}) is left out of `{2}`: it is `owned`, so it was on the vehicle when that was weighed':
+    'the part `{0}` ({1}) is left out of `{2}`: it is `owned`, so it was on the vehicle when that was weighed',
+  'take its `x` out if that is so; if it came on since then, `status="fitted" price="$0"`':
+    'take its `x` out if that is so; if it came on since then, `status="fitted" price="$0"`',
   // src/ledger/link/part.ts
   'as many as are fitted': 'as many as are fitted',
   'typed at the part, without a source': 'typed at the part, without a source',
@@ -5552,6 +5559,10 @@ export const texts: Readonly<Record<string, string>> = {
   '`site.yaml` has no instrument called `{0}`': '`site.yaml` has no instrument called `{0}`',
   'add it under `instruments:`, or say what it is in words':
     'add it under `instruments:`, or say what it is in words',
+  '`{0}` is an instrument: what was measured is a `<Reading id="weighed" … with="{1}" />`, and a part names it, `mass={weighed}`':
+    '`{0}` is an instrument: what was measured is a `<Reading id="weighed" … with="{1}" />`, and a part names it, `mass={weighed}`',
+  '`{0}` is a source: what it says is a `<Rated … source="{1}" />`':
+    '`{0}` is a source: what it says is a `<Rated … source="{1}" />`',
   // src/ledger/link/tables.ts
   'the table’s columns ({0}) fit no list of `{1}`':
     'the table’s columns ({0}) fit no list of `{1}`',
@@ -5569,15 +5580,25 @@ export const texts: Readonly<Record<string, string>> = {
     '`opened in` names a note of {0}, which is later than this one',
   'the later note closes what the earlier one opened: turn the two round':
     'the later note closes what the earlier one opened: turn the two round',
+  'the note `{0}` has no list of tasks, so nothing was opened in it':
+    'the note `{0}` has no list of tasks, so nothing was opened in it',
+  '`opened in` names the earlier note in which the item stands as `- [ ]`; the note that did it is named by `closed in`':
+    '`opened in` names the earlier note in which the item stands as `- [ ]`; the note that did it is named by `closed in`',
   'the note `{0}` has no task `{1}`': 'the note `{0}` has no task `{1}`',
-  'that note has no list of tasks': 'that note has no list of tasks',
   'write it in the same words': 'write it in the same words',
   'did you mean `{0}`?': 'did you mean `{0}`?',
+  // src/ledger/link/unknown.ts
+  'there is no note `{0}`': 'there is no note `{0}`',
+  'it has another name now: `./{0}.mdx`': 'it has another name now: `./{0}.mdx`',
+  "the note `{0}` has one: `import { {1} } from './{2}.mdx'`":
+    "the note `{0}` has one: `import { {1} } from './{2}.mdx'`",
+  'no number, block or import is called `{0}`': 'no number, block or import is called `{0}`',
+  'give a number this name with `id`, or import it from the note that has it':
+    'give a number this name with `id`, or import it from the note that has it',
   // src/ledger/links.ts
   'a link without an address': 'a link without an address',
   'a link to `{0}`: a page cannot lead there': 'a link to `{0}`: a page cannot lead there',
   'a link to `{0}`: there is no such note': 'a link to `{0}`: there is no such note',
-  'it has another name now: `./{0}.mdx`': 'it has another name now: `./{0}.mdx`',
   'this note': 'this note',
   'the note `{0}`': 'the note `{0}`',
   'a link to `#{0}`: {1} has no heading, number or block there':
@@ -5585,10 +5606,6 @@ export const texts: Readonly<Record<string, string>> = {
   'a heading is addressed in small letters with dashes: `#what-i-did`; a number by its name':
     'a heading is addressed in small letters with dashes: `#what-i-did`; a number by its name',
   'did you mean `#{0}`?': 'did you mean `#{0}`?',
-  'a link to `{0}`: the site has no such page': 'a link to `{0}`: the site has no such page',
-  'a link to `{0}`: addresses of pages end in a stroke':
-    'a link to `{0}`: addresses of pages end in a stroke',
-  'write `{0}/`': 'write `{0}/`',
   'a link to `{0}`: nothing is put on the site there':
     'a link to `{0}`: nothing is put on the site there',
   'a note is `./its-name.mdx`, a page of the site begins with a stroke, such as `/numbers/`':
@@ -5627,9 +5644,20 @@ export const texts: Readonly<Record<string, string>> = {
     '`{0}` would be read as a sum in `{{1}}`; a name is letters and digits without spaces or dashes',
   // src/ledger/override.ts
   'your figure': 'your figure',
+  // src/ledger/page-links.ts
+  'write `writing: true` into `site.yaml`: it is only there with that':
+    'write `writing: true` into `site.yaml`: it is only there with that',
+  'write `/{0}/`': 'write `/{0}/`',
+  'all notes are on `/`': 'all notes are on `/`',
+  'a link to `{0}`: addresses of pages end in a stroke':
+    'a link to `{0}`: addresses of pages end in a stroke',
+  'write `{0}/`': 'write `{0}/`',
+  'a link to `{0}`: the site has no such page': 'a link to `{0}`: the site has no such page',
   // src/ledger/part-kinds.ts
   'a sum of money': 'a sum of money',
   'a number': 'a number',
+  'as many times what it draws otherwise: `surge="2.5"`':
+    'as many times what it draws otherwise: `surge="2.5"`',
   '`{0}.{1}` is `{2}`, for as many as there are; {3} is due':
     '`{0}.{1}` is `{2}`, for as many as there are; {3} is due',
   '`{0}.{1}` is `{2}`; {3} is due': '`{0}.{1}` is `{2}`; {3} is due',
@@ -5665,12 +5693,12 @@ export const texts: Readonly<Record<string, string>> = {
   '{0}; `{1}` is none of `{title}` and `{text}`': '{0}; `{1}` is none of `{title}` and `{text}`',
   '{0}; that is no web address': '{0}; that is no web address',
   // src/ledger/range.ts
+  'a plain number': 'a plain number',
   'a value in {0}': 'a value in {0}',
   'a value in {0} or {1}': 'a value in {0} or {1}',
   '`{0}` is below what “{1}” can be': '`{0}` is below what “{1}” can be',
   '`{0}` is above what “{1}” can be': '`{0}` is above what “{1}” can be',
   'unusual for “{0}”: it is mostly {1} to {2}': 'unusual for “{0}”: it is mostly {1} to {2}',
-  'did you mean {0}?': 'did you mean {0}?',
   // src/ledger/read.ts
   expression: 'expression',
   // src/ledger/read/attributes.ts
@@ -5699,7 +5727,6 @@ export const texts: Readonly<Record<string, string>> = {
     'choose another name, or word the heading differently',
   // src/ledger/read/imports.ts
   'there is no file `{0}`': 'there is no file `{0}`',
-  'there is no note `{0}`': 'there is no note `{0}`',
   '`{0}` is imported and also given to a number here':
     '`{0}` is imported and also given to a number here',
   'import it under another name: `{ {0} as other }`':
@@ -5725,9 +5752,6 @@ export const texts: Readonly<Record<string, string>> = {
   // src/ledger/read/names.ts
   '`{0}` is a number of the ledger and `{1}` is not: one {2} never mixes the two':
     '`{0}` is a number of the ledger and `{1}` is not: one {2} never mixes the two',
-  'no number, block or import is called `{0}`': 'no number, block or import is called `{0}`',
-  'give a number this name with `id`, or import it from the note that has it':
-    'give a number this name with `id`, or import it from the note that has it',
   'a note has no clock and no functions: sums are written with names, `{supply + back}`; what is worked out otherwise belongs in a block, {0}, what is shown otherwise in {1}':
     'a note has no clock and no functions: sums are written with names, `{supply + back}`; what is worked out otherwise belongs in a block, {0}, what is shown otherwise in {1}',
   'the parts of the notes are rows of a list of a <Calc>: `added={parts}`, or `parts.out`, `parts.planned`, `parts.all`':
@@ -5881,6 +5905,10 @@ export const texts: Readonly<Record<string, string>> = {
   '`{0}` is not worked out between names': '`{0}` is not worked out between names',
   '`|` means nothing between numbers': '`|` means nothing between numbers',
   'a comma between names': 'a comma between names',
+  // src/ledger/read/tables.ts
+  'this table has no line of dashes under its headings, and is read as words':
+    'this table has no line of dashes under its headings, and is read as words',
+  'write `{0}` below the headings': 'write `{0}` below the headings',
   // src/ledger/read/tasks.ts
   '`{0}` does not link to a note, so nothing is {1} by it':
     '`{0}` does not link to a note, so nothing is {1} by it',
@@ -5891,7 +5919,7 @@ export const texts: Readonly<Record<string, string>> = {
   '<Quoted> does not say who is quoted: `source="…"`':
     '<Quoted> does not say who is quoted: `source="…"`',
   // src/ledger/report.ts
-  'did you mean `{0}{1}`?': 'did you mean `{0}{1}`?',
+  'did you mean `{0}{1}{2}`?': 'did you mean `{0}{1}{2}`?',
   // src/ledger/severity.ts
   error: 'error',
   warning: 'warning',
@@ -5927,10 +5955,14 @@ export const texts: Readonly<Record<string, string>> = {
   'it is no web address, such as https://example.org':
     'it is no web address, such as https://example.org',
   'it cannot be read': 'it cannot be read',
-  'the frontmatter has no field `{0}`; it knows {1}':
-    'the frontmatter has no field `{0}`; it knows {1}',
-  'braces in `{0}`: nothing is worked out in the frontmatter':
-    'braces in `{0}`: nothing is worked out in the frontmatter',
+  'this file is empty': 'this file is empty',
+  'the note has no head': 'the note has no head',
+  'a note begins with its head between two lines `---`: title, date, phase, status; `npm run new -- "Title"` writes one':
+    'a note begins with its head between two lines `---`: title, date, phase, status; `npm run new -- "Title"` writes one',
+  'the head of a note has no entry `{0}`; it knows {1}':
+    'the head of a note has no entry `{0}`; it knows {1}',
+  'braces in `{0}`: nothing is worked out in the head of a note':
+    'braces in `{0}`: nothing is worked out in the head of a note',
   'write the words only': 'write the words only',
   '`changed` is {0}, before the note’s own `date`, {1}':
     '`changed` is {0}, before the note’s own `date`, {1}',
@@ -5944,6 +5976,11 @@ export const texts: Readonly<Record<string, string>> = {
   'the settings know no {0} here': 'the settings know no {0} here',
   'a text with a comma, a colon or a brace in it stands in quotation marks':
     'a text with a comma, a colon or a brace in it stands in quotation marks',
+  // src/ledger/size.ts
+  '{0} number': '{0} number',
+  '{0} numbers': '{0} numbers',
+  '{0} block': '{0} block',
+  '{0} blocks': '{0} blocks',
   // src/ledger/untold.ts
   'not worked out': 'not worked out',
   // src/ledger/whereabouts.ts
@@ -5968,6 +6005,15 @@ export const texts: Readonly<Record<string, string>> = {
   'Cannot tell: {0}: {1}.': 'Cannot tell: {0}: {1}.',
   'Cannot tell: {0} not known.': 'Cannot tell: {0} not known.',
   'Cannot tell.': 'Cannot tell.',
+  // src/ledger/work/currency.ts
+  '`{0}` is in {1}': '`{0}` is in {1}',
+  '`{0}` can add up one currency, and has sums in {1}: {2}':
+    '`{0}` can add up one currency, and has sums in {1}: {2}',
+  'no rate of exchange is kept here: give all in one, at the day’s rate':
+    'no rate of exchange is kept here: give all in one, at the day’s rate',
+  'sums in {0}, and no rate of exchange is kept here':
+    'sums in {0}, and no rate of exchange is kept here',
+  Money: 'Money',
   // src/ledger/work/kinds.ts
   '{0} is due, and this is {1}': '{0} is due, and this is {1}',
   '{0}: `{1}` is {2}': '{0}: `{1}` is {2}',
@@ -6519,7 +6565,6 @@ export const texts: Readonly<Record<string, string>> = {
   'take the difference of two pressures first': 'take the difference of two pressures first',
   '{0} is divided by zero': '{0} is divided by zero',
   // src/quantity/dimensions.ts
-  'a plain number': 'a plain number',
   'a fraction': 'a fraction',
   'an angle': 'an angle',
   'a length': 'a length',
@@ -6591,7 +6636,6 @@ export const texts: Readonly<Record<string, string>> = {
   'write the ± in a place of its own': 'write the ± in a place of its own',
   '{0} does not begin with a number': '{0} does not begin with a number',
   '`{0}` has more than one point': '`{0}` has more than one point',
-  'did you mean `{0}{1}{2}`?': 'did you mean `{0}{1}{2}`?',
   '{0} is a range, not one number': '{0} is a range, not one number',
   'pick one of the two': 'pick one of the two',
   '`{0}` is not a number that can be worked with': '`{0}` is not a number that can be worked with',
@@ -6600,9 +6644,6 @@ export const texts: Readonly<Record<string, string>> = {
   '`{0}` is not a size of the American wire gauge':
     '`{0}` is not a size of the American wire gauge',
   'the sizes run from 40 to 1, then 1/0 to 4/0': 'the sizes run from 40 to 1, then 1/0 to 4/0',
-  '`{0}` is not in US$, and no rate of exchange is kept here':
-    '`{0}` is not in US$, and no rate of exchange is kept here',
-  'convert it and write US$': 'convert it and write US$',
   '`{0}` holds more than one number': '`{0}` holds more than one number',
   'write one number and its unit': 'write one number and its unit',
   '`{0}` could be in °C or in coulombs': '`{0}` could be in °C or in coulombs',
@@ -6625,16 +6666,12 @@ export const texts: Readonly<Record<string, string>> = {
     'another build of this site is running (process {0}): waiting for it',
   '{0}: nothing was built, and the old site stands as it was':
     '{0}: nothing was built, and the old site stands as it was',
-  '{0} place of the new site is not what its numbers give: the old site stands as it was':
-    '{0} place of the new site is not what its numbers give: the old site stands as it was',
-  '{0} places of the new site are not what its numbers give: the old site stands as it was':
-    '{0} places of the new site are not what its numbers give: the old site stands as it was',
+  '{0}: the old site stands as it was': '{0}: the old site stands as it was',
   '{0} picture of the new site would give away what is not the picture: the old site stands as it was':
     '{0} picture of the new site would give away what is not the picture: the old site stands as it was',
   '{0} pictures of the new site would give away what is not the picture: the old site stands as it was':
     '{0} pictures of the new site would give away what is not the picture: the old site stands as it was',
-  'built and verified: {0} notes, {1} numbers, {2} blocks in {3}':
-    'built and verified: {0} notes, {1} numbers, {2} blocks in {3}',
+  'built and verified: {0} in {1}': 'built and verified: {0} in {1}',
   'no feed, no list of pages and no pictures for links: they need the address of the site (`address` in site.yaml, or SITE_URL)':
     'no feed, no list of pages and no pictures for links: they need the address of the site (`address` in site.yaml, or SITE_URL)',
   'left out: {0} draft': 'left out: {0} draft',
@@ -6688,6 +6725,8 @@ export const texts: Readonly<Record<string, string>> = {
   'something published takes from {0}, which is a draft':
     'something published takes from {0}, which is a draft',
   // src/site/logger.ts
+  'there is no page `{0}` now: its note has another name, or cannot be read':
+    'there is no page `{0}` now: its note has another name, or cannot be read',
   '`{0}` cannot be made': '`{0}` cannot be made',
   'warning: {0}': 'warning: {0}',
   // src/site/made.ts
@@ -6772,6 +6811,13 @@ export const texts: Readonly<Record<string, string>> = {
   // src/site/words.ts
   'measured:': 'measured:',
   'rests on': 'rests on',
+  // src/site/wrong.ts
+  '{0} place of the new site is not what its numbers give':
+    '{0} place of the new site is not what its numbers give',
+  '{0} places of the new site are not what its numbers give':
+    '{0} places of the new site are not what its numbers give',
+  '{0} link of the new site leads nowhere': '{0} link of the new site leads nowhere',
+  '{0} links of the new site lead nowhere': '{0} links of the new site lead nowhere',
   // src/words/compare.ts
   'missing, and shown in English:': 'missing, and shown in English:',
   'no longer used:': 'no longer used:',

@@ -28,7 +28,8 @@ export function skeleton(title: string, date: string, notes: readonly NoteThere[
     return { ok: false, why: words`a note needs a title: ${'npm run new -- "Title"'}` }
   if (/[{}]/.test(name))
     return { ok: false, why: words`\`${name}\`: a title takes words only, no braces` }
-  const phase = lastNote(notes)?.phase ?? 'plan'
+  const last = lastNote(notes)
+  const phase = last?.phase ?? 'plan'
   const slug = slugOfTitle(name) || `${phase}-${date}`
   const twin = notes.find((note) => note.slug.toLowerCase() === slug)
   if (twin !== undefined)
@@ -42,7 +43,12 @@ export function skeleton(title: string, date: string, notes: readonly NoteThere[
       ok: false,
       why: words`\`${slug}\` is an older name of notes/${renamed.slug}.mdx, which links still lead to: choose another title`,
     }
-  return { ok: true, name: `${slug}.mdx`, phase, text: textOf(name, date, phase) }
+  return {
+    ok: true,
+    name: `${slug}.mdx`,
+    phase,
+    text: textOf(name, date, phase, last !== undefined),
+  }
 }
 
 /** The latest day; of one day, the last by name: the order of the site. */
@@ -98,10 +104,10 @@ function yamlText(name: string): string {
     : JSON.stringify(name)
 }
 
-const textOf = (title: string, date: string, phase: string): string => `---
+const textOf = (title: string, date: string, phase: string, asBefore: boolean): string => `---
 title: ${yamlText(title)}
 date: ${date}
-phase: ${phase} # ${words`${phaseWords(phase)}, as in the last note`}
+phase: ${phase} # ${asBefore ? words`${phaseWords(phase)}, as in the last note` : phaseWords(phase)}
 status: doing # planned | doing | done | redone | abandoned
 draft: true # ${words`take this line out when readers may see the note`}
 ---

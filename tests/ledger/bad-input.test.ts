@@ -328,10 +328,10 @@ describe('the text of a note', () => {
       ),
     ).toEqual([
       'notes/n.mdx:1:1 error bad-frontmatter: `status`: a status is one of planned, doing, done, redone, abandoned',
-      'notes/n.mdx:2:1 error braces-in-frontmatter: braces in `title`: nothing is worked out in the frontmatter | hint: write the words only',
+      'notes/n.mdx:2:1 error braces-in-frontmatter: braces in `title`: nothing is worked out in the head of a note | hint: write the words only',
       'notes/n.mdx:3:1 error bad-frontmatter: `date`: a date is written YYYY-MM-DD, such as 2026-03-14; `14.3.2026` was read',
       'notes/n.mdx:4:1 error bad-frontmatter: `phase`: a phase is one of plan, survey, target, strip, adapter, pack, high-voltage, cooling, twelve-volt, charging, chassis, cabin, commissioning, certification, road; `coling` was read',
-      'notes/n.mdx:5:1 error unknown-frontmatter: the frontmatter has no field `stats`; it knows title, date, changed, phase, status, summary, was, draft, headline | hint: did you mean `status`?',
+      'notes/n.mdx:5:1 error unknown-frontmatter: the head of a note has no entry `stats`; it knows title, date, changed, phase, status, summary, was, draft, headline | hint: did you mean `status`?',
     ])
   })
 

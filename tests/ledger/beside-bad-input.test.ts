@@ -107,7 +107,7 @@ describe('a part', () => {
     [
       'with an unknown source',
       part('mass="2 kg" source="shet"'),
-      '7:1 error unknown-source: `site.yaml` has no source called `shet` | hint: did you mean `sheet`?',
+      '7:41 error unknown-source: `site.yaml` has no source called `shet` | hint: did you mean `sheet`?',
     ],
     [
       'used as a number',
@@ -142,7 +142,7 @@ const axles = (lists: string): string =>
 describe('parts in a list', () => {
   it('of which none has what is needed', async () => {
     expect(await messages(`${part('')}\n\n${axles('added={parts}')}`)).toContain(
-      '9:103 error no-parts: `added={parts}`: no such part up to 2026-03-14 has what a part put in needs | allowed: parts that are fitted, owned and have `mass` and `x`',
+      '9:103 error no-parts: `added={parts}`: no such part up to 2026-03-14 has what a part put in needs | allowed: parts that are fitted and have `mass` and `x`',
     )
   })
 
@@ -198,7 +198,7 @@ describe('a task', () => {
       'opened in a note that has no tasks',
       '- [x] Bleed it, opened in [there](./later.mdx)',
       '',
-      '7:27 error unknown-task: the note `later` has no task `Bleed it` | allowed: that note has no list of tasks | hint: write it in the same words',
+      '7:27 error unknown-task: the note `later` has no list of tasks, so nothing was opened in it | hint: `opened in` names the earlier note in which the item stands as `- [ ]`; the note that did it is named by `closed in`',
     ],
     [
       'opened in other words',
@@ -254,12 +254,42 @@ describe('a link', () => {
     [
       'to no calculator',
       '[a](/calculators/pump-and-lop/)',
-      '7:1 error dead-link: a link to `/calculators/pump-and-lop/`: the site has no such page | hint: did you mean `/calculators/pump-and-loop`?',
+      '7:1 error dead-link: a link to `/calculators/pump-and-lop/`: the site has no such page | hint: did you mean `/calculators/pump-and-loop/`?',
     ],
     [
       'to a page without the stroke at its end',
       '[a](/numbers)',
       '7:1 error dead-link: a link to `/numbers`: addresses of pages end in a stroke | hint: write `/numbers/`',
+    ],
+    [
+      'to no page of the site',
+      '[a](/prts/)',
+      '7:1 error dead-link: a link to `/prts/`: the site has no such page | hint: did you mean `/parts/`?',
+    ],
+    [
+      'below a page that has nothing below it',
+      '[a](/parts/pump/)',
+      '7:1 error dead-link: a link to `/parts/pump/`: the site has no such page | hint: write `/parts/`',
+    ],
+    [
+      'to no page of a note',
+      '[a](/notes/other/wal-sheet/)',
+      '7:1 error dead-link: a link to `/notes/other/wal-sheet/`: the site has no such page | hint: did you mean `/notes/other/wall-sheet/`?',
+    ],
+    [
+      'to the page of a note that was renamed',
+      '[a](/notes/once/)',
+      '7:1 error dead-link: a link to `/notes/once/`: the site has no such page | hint: it has another name now: `./other.mdx`',
+    ],
+    [
+      'to no place on the page of a note',
+      '[a](/notes/other/#flaw)',
+      '7:1 error unknown-place: a link to `#flaw`: the note `other` has no heading, number or block there | hint: did you mean `#flow`?',
+    ],
+    [
+      'to the list of what can be written, where it is not published',
+      '[a](/writing/)',
+      '7:1 error dead-link: a link to `/writing/`: the site has no such page | hint: write `writing: true` into `site.yaml`: it is only there with that',
     ],
     [
       'to a note without its ending',
@@ -296,7 +326,13 @@ describe('a link', () => {
     '[a](./other.mdx#what-i-did)',
     '[a](./other.mdx#flow)',
     '[a](other.mdx)',
+    '[a](/)',
     '[a](/numbers/)',
+    '[a](/numbers.csv)',
+    '[a](/calculators/)',
+    '[a](/notes/other/)',
+    '[a](/notes/other/#flow)',
+    '[a](/notes/other/wall-sheet/)',
     '[a](/calculators/pump-and-loop/)',
     '[a](https://example.org/x)',
     '[a](mailto:me@example.org)',

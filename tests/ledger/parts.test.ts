@@ -4,7 +4,9 @@
  */
 import { describe, expect, it } from 'vitest'
 import { calculators } from '../../calculators/index.ts'
-import { blockOf, note, numberOf, settings, soundLedger } from './ledger-of.ts'
+import { blockHtml } from '../../src/card/index.ts'
+import { contextOf } from '../../src/card/context.ts'
+import { blockOf, ledgerOf, line, note, numberOf, settings, soundLedger } from './ledger-of.ts'
 
 const site = settings.replace(
   'sources:',
@@ -109,7 +111,7 @@ describe('parts as rows of a list', () => {
 
 <Part id="motor" what="motor" mass="72 kg" x="0.4 m" z="0.5 m" />
 
-<Part id="cells" what="cells" status="owned" quantity="20" mass="5.4 kg" x="1.9 m" />
+<Part id="cells" what="cells" quantity="20" mass="5.4 kg" x="1.9 m" />
 
 <Part id="fan" what="fan" status="planned" mass="3 kg" x="-0.3 m" />
 
@@ -125,6 +127,33 @@ describe('parts as rows of a list', () => {
     expect(numberOf(ledger, 'n/a.added.0.mass').rests).toEqual(['n/motor.mass'])
     expect(numberOf(ledger, 'n/a.added.1.mass').rests).toEqual(['n/cells.totalMass'])
     expect(numberOf(ledger, 'n/a.removed.1.x').rests).toEqual(['n/tank.x'])
+  })
+
+  it('that were on the vehicle before are in what it weighed; they draw on the 12 V side all the same', async () => {
+    const parts = `<Part id="motor" what="motor" mass="72 kg" x="0.4 m" />
+
+<Part id="heater" what="heater" status="owned" mass="6 kg" x="1 m" load="8 A" />
+
+<Part id="seat" what="seat" status="owned" mass="14 kg" />`
+    const ledger = await ledgerOf(
+      {
+        n: `${parts}
+
+<Calc id="a" use="axle-balance" ${weighed} added={parts} />
+
+<Calc id="b" use="twelve-volt-budget" converter="40 A" battery="lead-acid" capacity="60 Ah" loads={parts} />`,
+      },
+      calculators,
+    )
+    const rows = (id: string, list: string) => {
+      const { [list]: made } = blockOf(ledger, id).inputs
+      return Array.isArray(made) ? made.map((row: { name?: unknown }) => row.name) : []
+    }
+    expect(rows('n/a', 'added')).toEqual(['motor'])
+    expect(rows('n/b', 'loads')).toEqual(['heater'])
+    expect(ledger.problems.map(line)).toEqual([
+      'notes/n.mdx:13:99 warning part-left-out: the part `heater` (heater) is left out of `added`: it is `owned`, so it was on the vehicle when that was weighed | hint: take its `x` out if that is so; if it came on since then, `status="fitted" price="$0"` | also: notes/n.mdx:9:1',
+    ])
   })
 
   it('draw on the 12 V side, with the rows of a table behind them', async () => {
@@ -179,6 +208,70 @@ describe('parts as rows of a list', () => {
       total: 4588,
       dearest: 'cooling',
     })
+  })
+
+  it('cost what they cost in whichever one currency they are in', async () => {
+    const items = (
+      sign: string,
+    ) => `<Part id="cells" what="cells" quantity="36" price="${sign} 78" />
+
+<Part id="charger" what="charger" status="planned" price="${sign} 1150" />
+
+<Calc id="cost" use="cost-rollup" items={parts.all} setAside="${sign} 150" energy="20.0 kWh" range="100 km" />
+
+{cost.total + cells.cost}`
+    const [euros, dollars] = [await of({ n: items('€') }), await of({ n: items('$') })]
+    const block = blockOf(euros, 'n/cost')
+    expect(block.outputs).toEqual(blockOf(dollars, 'n/cost').outputs)
+    expect(block.currency).toBe('EUR')
+    expect(numberOf(euros, 'n/cost.total').shown).toBe('3960\u00a0EUR')
+    expect(numberOf(euros, 'n/cost.perRange').shown).toBe('39.6\u00a0EUR/km')
+    expect(numberOf(euros, 'n/cost.perRange').shownOther).toBe('63.7\u00a0EUR/mi')
+    expect(numberOf(euros, 'n/cost.total + cells.cost').shown).toBe('6770\u00a0EUR')
+    const said = [...block.findings.map(({ text }) => text), ...block.working].join('\n')
+    expect(said).toContain('150\u00a0EUR is set aside for 1150\u00a0EUR still to pay')
+    expect(said).not.toContain('US$')
+    const { published, calculators: used } = euros
+    const ctx = contextOf(published, { base: '/', calculators: used })
+    const drawn = blockHtml(block, ctx)
+    expect(drawn).toContain('EUR')
+    expect(drawn).not.toContain('US$')
+  })
+
+  it('are not added up in two currencies, which is said once', async () => {
+    const { problems, ...ledger } = await ledgerOf(
+      {
+        n: `<Part id="cells" what="cells" quantity="36" price="$78" />
+
+<Part id="charger" what="charger" price="€ 1150" />
+
+<Part id="cable" what="cable" price="€ 30" />
+
+<Calc id="cost" use="cost-rollup" items={parts.all} />`,
+      },
+      calculators,
+    )
+    expect(problems.map(line)).toEqual([
+      'notes/n.mdx:13:42 error mixed-currencies: `cost` can add up one currency, and has sums in US$ and EUR: `cells.cost` is in US$, `charger.price` is in EUR | hint: no rate of exchange is kept here: give all in one, at the day’s rate',
+    ])
+    expect(blockOf(ledger, 'n/cost').findings.map(({ level, text }) => [level, text])).toEqual([
+      ['unknown', 'Cannot tell: Money: sums in US$ and EUR, and no rate of exchange is kept here.'],
+      ['unknown', 'Cannot tell: Money: sums in US$ and EUR, and no rate of exchange is kept here.'],
+    ])
+  })
+
+  it('have put by for them what the site’s settings say, where the block says nothing', async () => {
+    const item = '<Part id="cable" what="cable" status="planned" price="€ 300" />'
+    const cost = (more = '') =>
+      `${item}\n\n<Calc id="cost" use="cost-rollup" items={parts.all} ${more} />`
+    const share = async (body: string, settled: string) =>
+      blockOf(await ledgerOf({ n: body }, calculators, settled), 'n/cost').outputs.asideShare
+    const settled = `contingency: 10 %\n${settings}`
+    expect(await share(cost(), settled)).toBeCloseTo(0.1, 12)
+    expect(await share(cost('setAside="€ 90"'), settled)).toBeCloseTo(0.3, 12)
+    expect(await share(cost(), settings)).toBe(0)
+    const summed = await ledgerOf({ n: cost('setAside="€ 90"') }, calculators, settled)
+    expect(blockOf(summed, 'n/cost').given.share).toBeUndefined()
   })
 
   it('are those of the note’s day, of other notes by import of nothing', async () => {

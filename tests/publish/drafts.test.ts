@@ -175,7 +175,7 @@ describe('a draft', () => {
     const { code, out } = await command('check', ['--content', copy])
     expect(code).toBe(1)
     expect(out).toMatch(/notes\/zzdraftmarker-note\.mdx:13:\d+ error: `flurbs` is not a unit/)
-    expect(out).toMatch(/^2 notes, .*\(1 draft left out\): 1 error, \d+ warnings?$/m)
+    expect(out).toMatch(/^2 notes, .*\(1 draft checked and left out\): 1 error, \d+ warnings?$/m)
     await rm(copy, { recursive: true })
   })
 })

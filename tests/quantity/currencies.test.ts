@@ -40,6 +40,18 @@ describe('a price', () => {
     })
   })
 
+  test('is read in its own currency where a sum of money is due', () => {
+    for (const [text, of, unit] of [
+      ['€ 5', 'money', 'EUR'],
+      ['12 £/kWh', 'moneyPerEnergy', 'GBP/kWh'],
+    ] as const) {
+      const due = parseQuantity(text, of)
+      expect(due).toEqual(read(text))
+      expect(due).toMatchObject({ unit })
+    }
+    expect(parseQuantity('5 €/kWh', 'money')).toMatchObject({ rule: 'wrong-dimension' })
+  })
+
   test('is multiplied by how many, and by how much of a length', () => {
     expect(combine('*', read('2'), read('€5'))).toMatchObject({ value: 10 })
     const cost = combine('*', read('4 m'), read('€2.50/m'))

@@ -727,36 +727,6 @@ const slips: readonly (readonly [text: string, due: Of | undefined, Told])[] = [
     },
   ],
   [
-    '€ 5',
-    'money',
-    {
-      rule: 'other-currency',
-      text: '`€ 5` is not in US$, and no rate of exchange is kept here',
-      allowed: 'a sum of money: US$',
-      hint: 'convert it and write US$',
-    },
-  ],
-  [
-    '12 £/kWh',
-    'moneyPerEnergy',
-    {
-      rule: 'other-currency',
-      text: '`12 £/kWh` is not in US$, and no rate of exchange is kept here',
-      allowed: 'a price per energy: US$/kWh',
-      hint: 'convert it and write US$',
-    },
-  ],
-  [
-    '5 EUR',
-    'money',
-    {
-      rule: 'other-currency',
-      text: '`5 EUR` is not in US$, and no rate of exchange is kept here',
-      allowed: 'a sum of money: US$',
-      hint: 'convert it and write US$',
-    },
-  ],
-  [
     '12:30',
     undefined,
     {

@@ -5,12 +5,13 @@
 import type { Calculator, Field } from '../../../calculators/define.ts'
 import type { BlockSource, NoteSource, RawInput } from '../note-source.ts'
 import type { Given } from '../published.ts'
-import { didYouMean } from '../report.ts'
+import { didYouMean, likelyName } from '../report.ts'
 import { report, type LinkContext } from './context.ts'
 import { linkInput, type Slot } from './inputs.ts'
 import { linkList } from './lists.ts'
 import { withTables } from './tables.ts'
 import { words } from '../../words/words.ts'
+import { oneOf } from '../../words/lists.ts'
 
 export function linkBlock(ctx: LinkContext, note: NoteSource, block: BlockSource): void {
   const calculator = ctx.calculators.get(block.use)
@@ -18,8 +19,9 @@ export function linkBlock(ctx: LinkContext, note: NoteSource, block: BlockSource
     reportNoCalculator(ctx, note, block)
     return
   }
-  const raw = withTables(ctx, note, block, calculator)
-  reportUnknownInputs(ctx, note, block, calculator, raw)
+  const tabled = withTables(ctx, note, block, calculator)
+  reportUnknownInputs(ctx, note, block, calculator, tabled)
+  const raw = withSlips(calculator, tabled)
   const given: Record<string, Given> = {}
   for (const [name, field] of Object.entries(calculator.inputs)) {
     const slot = { note, block, path: `${block.name}.${name}`, name }
@@ -46,6 +48,19 @@ export function linkBlock(ctx: LinkContext, note: NoteSource, block: BlockSource
   })
 }
 
+/** What stands under a name with a slip is not missing as well. */
+function withSlips(
+  { inputs }: Calculator,
+  raw: Readonly<Record<string, RawInput>>,
+): Readonly<Record<string, RawInput>> {
+  const known = Object.keys(inputs)
+  const meant = Object.entries(raw).flatMap(([name, { line, column }]) => {
+    const likely = inputs[name] === undefined ? likelyName(name, known) : undefined
+    return likely === undefined ? [] : [[likely, { type: 'unread', line, column }] as const]
+  })
+  return { ...Object.fromEntries(meant), ...raw }
+}
+
 const linkField = (
   ctx: LinkContext,
   slot: Slot,
@@ -59,8 +74,23 @@ function reportNoCalculator(ctx: LinkContext, note: NoteSource, block: BlockSour
   report(ctx, note, block.useAt, {
     rule: 'unknown-calculator',
     text: words`there is no calculator \`${block.use}\``,
-    hint: didYouMean(block.use, known) ?? words`there are: ${known.join(', ')}`,
+    hint:
+      didYouMean(block.use, known) ??
+      likelyWords(block.use, known) ??
+      words`there are: ${known.join(', ')}`,
   })
+}
+
+/** `pump-loop` for `pump-and-loop`: those with all its words. */
+function likelyWords(read: string, known: readonly string[]): string | undefined {
+  const parts = read
+    .toLowerCase()
+    .split(/[^a-z\d]+/)
+    .filter((part) => part !== '')
+  const alike = known.filter((name) => parts.every((part) => name.split('-').includes(part)))
+  return parts.length === 0 || alike.length === 0
+    ? undefined
+    : words`did you mean ${oneOf(alike.map((name) => `\`${name}\``))}?`
 }
 
 function reportUnknownInputs(

@@ -106,8 +106,30 @@ function leftOut(ctx: LinkContext, slot: Slot, field: SingleField): Given | unde
   }
   if (field.type === 'choice' && field.assume !== undefined)
     return { type: 'word', value: field.assume.value, how: 'assumed-default' }
+  const setting = field.type === 'number' ? settingFor(ctx, block, field) : undefined
+  if (setting !== undefined) {
+    const id = addNumber(ctx, note, path, block, {
+      kind: 'chosen',
+      firmness: 'chosen',
+      block: `${note.slug}/${block.name}`,
+      of: 'fraction',
+      typed: setting,
+      because: words`said in the site’s settings`,
+    })
+    return { type: 'number', id, how: 'assumed-default' }
+  }
   if (field.optional !== true) reportMissing(ctx, slot, field)
   return undefined
+}
+
+function settingFor(
+  { site }: LinkContext,
+  { given }: BlockSource,
+  { setting }: NumberField,
+): string | undefined {
+  return setting === undefined || given[setting.unless] !== undefined
+    ? undefined
+    : site[setting.name]
 }
 
 function reportMissing(ctx: LinkContext, slot: Slot, field: SingleField): void {

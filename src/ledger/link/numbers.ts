@@ -36,9 +36,12 @@ export function linkRoot(ctx: LinkContext, note: NoteSource, root: RootSource): 
   const checks =
     root.checks === undefined ? undefined : resolveName(ctx, note, root.checks, root, 'checks')
   const instrument =
-    root.instrument === undefined ? null : instrumentOf(ctx, note, root.instrument, root)
+    root.instrument === undefined
+      ? null
+      : instrumentOf(ctx, note, root.instrument, root.whoAt ?? root)
   const page = kind === 'rated' ? at : undefined
-  const source = root.source === undefined ? null : sourceOf(ctx, note, root.source, root, page)
+  const source =
+    root.source === undefined ? null : sourceOf(ctx, note, root.source, root.whoAt ?? root, page)
   addNumber(ctx, note, root.name, root.valueAt, {
     kind,
     firmness: kind,

@@ -4,7 +4,7 @@
  * where it came from. Undefined, with the reason reported, where there is none.
  *
  * A note knows the parts of its day: of other notes' parts those that are of a later date are not in its
- * lists.
+ * lists. Where masses are added to what the vehicle weighed, a part that was on it before is in that already.
  */
 import type { ListField } from '../../../calculators/define.ts'
 import type { NoteSource, PartSource, PartsWord, RawInput } from '../note-source.ts'
@@ -60,6 +60,7 @@ export function partRows(
     })
     return undefined
   }
+  const statuses = statusesOf[word.which].filter((one) => !(one === 'owned' && isWeighed(field)))
   const rows = partsFor(ctx, note, word).flatMap((one): Row[] => {
     const row = rowOf(ctx, slot, field, word, one)
     return row === undefined ? [] : [row]
@@ -68,7 +69,7 @@ export function partRows(
   report(ctx, note, word, {
     rule: 'no-parts',
     text: words`\`${name}={${wordOf(word)}}\`: no such part up to ${dayOf(note)} has what a ${field.row} needs`,
-    allowed: words`parts that are ${statusesOf[word.which].join(', ')} and have ${wanted(asked)}`,
+    allowed: words`parts that are ${statuses.join(', ')} and have ${wanted(asked)}`,
   })
   return undefined
 }
@@ -81,6 +82,9 @@ function wanted(asked: readonly Asked[]): string {
   )
   return needed.length > 0 ? allOf(names) : oneOf(names)
 }
+
+/** Its rows come on top of what stood on the scales. */
+const isWeighed = ({ fields }: ListField): boolean => fields.mass?.type === 'number'
 
 const dayOf = ({ meta }: NoteSource): string => meta.changed ?? meta.date
 
@@ -134,6 +138,10 @@ function rowOf(
   const has = (one: Asked): boolean => numberFor(part, one.name) !== undefined
   if (!asked.some((one) => one.counts && has(one))) return undefined
   const lacking = asked.filter((one) => one.needed && !has(one))
+  if (part.status === 'owned' && isWeighed(field)) {
+    if (lacking.length === 0) reportWeighed(ctx, slot, word, { owner, part })
+    return undefined
+  }
   if (lacking.length > 0) {
     reportLacking(ctx, slot, word, { owner, part }, lacking)
     return undefined
@@ -164,6 +172,21 @@ function reportLacking(
     rule: 'part-left-out',
     level: 'warning',
     text: words`the part \`${part.name}\` (${part.what}) is left out of \`${name}\`: it does not say ${missing}`,
+    also: [{ file: owner.file, line: part.line, column: part.column }],
+  })
+}
+
+function reportWeighed(
+  ctx: LinkContext,
+  { note, name }: Slot,
+  word: PartsWord,
+  { owner, part }: Owned,
+): void {
+  report(ctx, note, word, {
+    rule: 'part-left-out',
+    level: 'warning',
+    text: words`the part \`${part.name}\` (${part.what}) is left out of \`${name}\`: it is \`owned\`, so it was on the vehicle when that was weighed`,
+    hint: words`take its \`x\` out if that is so; if it came on since then, \`status="fitted" price="$0"\``,
     also: [{ file: owner.file, line: part.line, column: part.column }],
   })
 }

@@ -78,7 +78,7 @@ function originOf(
     return { kind: 'chosen', firmness: 'chosen', because: words`as many as are fitted` }
   if (figure === 'price') return priceOrigin(ctx, note, part)
   if (part.source === undefined) return guess(words`typed at the part, without a source`)
-  const source = sourceOf(ctx, note, part.source, part, part.at)
+  const source = sourceOf(ctx, note, part.source, part.sourceAt ?? part, part.at)
   return { kind: 'rated', firmness: 'rated', source }
 }
 

@@ -19,16 +19,7 @@ interface Found {
   readonly fields: readonly string[]
 }
 
-export function checkImports(ctx: LinkContext, note: NoteSource): void {
-  for (const item of note.imports) {
-    const other = ctx.notes.get(item.from)
-    if (other === undefined || item.imported === '*') continue
-    if (ownName(ctx, other, item.imported) === undefined)
-      reportUnknown(ctx, note, item, other, item.imported)
-  }
-}
-
-function reportUnknown(
+export function reportUnknown(
   ctx: LinkContext,
   note: NoteSource,
   at: At,

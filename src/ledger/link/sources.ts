@@ -23,6 +23,7 @@ export function sourceOf(
       rule: 'unknown-source',
       text: words`\`site.yaml\` has no source called \`${key}\``,
       hint:
+        instrumentHint(ctx, key) ??
         didYouMean(key, Object.keys(sources)) ??
         words`add it under \`sources:\`, or write its title out`,
     })
@@ -46,11 +47,22 @@ export function instrumentOf(
       rule: 'unknown-instrument',
       text: words`\`site.yaml\` has no instrument called \`${key}\``,
       hint:
+        sourceHint(ctx, key) ??
         didYouMean(key, Object.keys(instruments)) ??
         words`add it under \`instruments:\`, or say what it is in words`,
     })
   return { key, title: known?.title ?? key, ...defined({ plusMinus: known?.plusMinus }) }
 }
+
+const instrumentHint = ({ site }: LinkContext, key: string): string | undefined =>
+  site.instruments[key] === undefined
+    ? undefined
+    : words`\`${key}\` is an instrument: what was measured is a \`<Reading id="weighed" … with="${key}" />\`, and a part names it, \`mass={weighed}\``
+
+const sourceHint = ({ site }: LinkContext, key: string): string | undefined =>
+  site.sources[key] === undefined
+    ? undefined
+    : words`\`${key}\` is a source: what it says is a \`<Rated … source="${key}" />\``
 
 const isMissing = ({ site }: LinkContext, key: string, known: object | undefined): boolean =>
   known === undefined && site.readable && !/\s/.test(key)

@@ -4,8 +4,8 @@
  * block's inputs with those lists among them.
  */
 import type { Calculator, ListField } from '../../../calculators/define.ts'
-import type { BlockSource, NoteSource, RawInput, RawTable } from '../note-source.ts'
-import type { Said } from '../report.ts'
+import type { At, BlockSource, NoteSource, RawInput, RawTable } from '../note-source.ts'
+import { didYouMean, type Said } from '../report.ts'
 import { report, type LinkContext } from './context.ts'
 import { words } from '../../words/words.ts'
 import { allOf } from '../../words/lists.ts'
@@ -19,6 +19,8 @@ export function withTables(
   calculator: Calculator,
 ): Raw {
   const raw: Record<string, RawInput> = { ...block.given }
+  if (block.unreadTable === true)
+    for (const [name] of listsOf(calculator)) raw[name] ??= unread(block)
   for (const table of block.tables) {
     const [fitting, ...more] = listsFor(calculator, table)
     if (fitting === undefined) {
@@ -26,7 +28,9 @@ export function withTables(
         rule: 'bad-table',
         text: words`the table’s columns (${table.headings.join(', ')}) fit no list of \`${block.use}\``,
         allowed: listWords(calculator) || words`\`${block.use}\` takes no list of parts`,
+        hint: likelyHeading(calculator, table),
       })
+      for (const [name] of listsOf(calculator)) raw[name] ??= unread(table)
       continue
     }
     if (more.length > 0) {
@@ -46,6 +50,17 @@ export function withTables(
       })
   }
   return raw
+}
+
+/** Whichever list it is meant to be is there, if not read. */
+const unread = ({ line, column }: At): RawInput => ({ type: 'unread', line, column })
+
+/** Where there is one list, the column that it does not have. */
+function likelyHeading(calculator: Calculator, { headings }: RawTable): string | undefined {
+  const [[, list] = [], ...more] = listsOf(calculator)
+  if (list === undefined || more.length > 0) return undefined
+  const strange = headings.find((heading) => fieldNamed(list, heading) === undefined)
+  return strange === undefined ? undefined : didYouMean(strange, Object.keys(list.fields))
 }
 
 const listsOf = ({ inputs }: Calculator): [string, ListField][] =>

@@ -86,11 +86,17 @@ function unknownTask(source: TaskSource, slug: string, theirs: readonly Held[]):
     wordsOf(source),
     theirs.map((one) => wordsOf(one.source)),
   )
+  if (theirs.length === 0)
+    return {
+      rule: 'unknown-task',
+      text: words`the note \`${slug}\` has no list of tasks, so nothing was opened in it`,
+      hint: words`\`opened in\` names the earlier note in which the item stands as \`- [ ]\`; the note that did it is named by \`closed in\``,
+    }
   const open = theirs.map((one) => `\`${wordsOf(one.source)}\``).join(', ')
   return {
     rule: 'unknown-task',
     text: words`the note \`${slug}\` has no task \`${wordsOf(source)}\``,
-    allowed: open === '' ? words`that note has no list of tasks` : open,
+    allowed: open,
     hint: near === undefined ? words`write it in the same words` : words`did you mean \`${near}\`?`,
   }
 }

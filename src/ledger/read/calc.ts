@@ -8,7 +8,7 @@ import { lineAndColumn, report, startOf, type ReadContext, type Start } from './
 import { declare } from './declare.ts'
 import { readInput } from './inputs.ts'
 import { elementAttributes } from './kit.ts'
-import { hasOtherContent, readTable, tablesIn } from './tables.ts'
+import { readTable, reportOtherContent, tablesIn } from './tables.ts'
 import { words } from '../../words/words.ts'
 
 const ownAttributes: readonly string[] = [
@@ -32,12 +32,11 @@ export function readCalc(ctx: ReadContext, element: Element): void {
   const given = attributes
     .filter((attribute) => !ownAttributes.includes(attribute.name))
     .map((attribute) => [attribute.name, readInput(ctx, attribute)] as const)
-  if (hasOtherContent(element))
-    report(ctx, at, {
-      rule: 'unexpected-content',
-      text: words`<Calc> holds a table of parts and no other text`,
-      hint: words`leave a blank line before and after the table, and put the words outside`,
-    })
+  const meant = reportOtherContent(ctx, element, {
+    rule: 'unexpected-content',
+    text: words`<Calc> holds a table of parts and no other text`,
+    hint: words`leave a blank line before and after the table, and put the words outside`,
+  })
   if (use === undefined) return
   ctx.blocks.push({
     name,
@@ -46,6 +45,7 @@ export function readCalc(ctx: ReadContext, element: Element): void {
     ...defined({ title: textOf(ctx, attributes, 'title'), accept }),
     given: Object.fromEntries(given),
     tables: tablesIn(element).map((table) => readTable(ctx, table)),
+    ...(meant ? { unreadTable: true } : {}),
     ...lineAndColumn(at),
   })
   ctx.uses.push({ type: 'block', name, ...at })

@@ -8,6 +8,7 @@ import type {
   At,
   BlockSource,
   LinkSource,
+  LostNote,
   NamedSum,
   NoteImport,
   PartSource,
@@ -15,6 +16,7 @@ import type {
   RootSource,
   StepSource,
   TaskSource,
+  UnknownName,
   Use,
 } from '../note-source.ts'
 import type { Problem } from '../problems.ts'
@@ -30,6 +32,8 @@ export interface ReadOptions {
   /** Slugs of all notes, by path relative to the notes' folder. */
   readonly slugOf: (specifier: string) => string | undefined
   readonly knownNotes: readonly string[]
+  /** What is wrong with the note's text. */
+  readonly textProblems?: readonly Problem[]
   /** Every file of the content folder, by its path there. */
   readonly files: readonly string[]
   /** Names in tags that could not be read. */
@@ -52,6 +56,11 @@ export interface ReadContext {
   readonly links: LinkSource[]
   readonly uses: Use[]
   readonly pictures: PictureUse[]
+  /** Names that a slip told elsewhere leaves without a number: their uses are no faults of their own. */
+  readonly lost: Set<string>
+  /** Names of neither kind; another note may have them. */
+  readonly unknown: UnknownName[]
+  readonly lostNotes: LostNote[]
   /** Names given so far, each with its element. */
   readonly declared: Map<string, At>
   /** Element -> how many of it have no name of their own. */
@@ -76,6 +85,9 @@ export function startRead(options: ReadOptions, given: ReadonlySet<string>): Rea
     links: [],
     uses: [],
     pictures: [],
+    lost: new Set(),
+    unknown: [],
+    lostNotes: [],
     declared: new Map(),
     unnamed: new Map(),
     headings: new Map(),

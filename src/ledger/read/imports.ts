@@ -4,7 +4,8 @@
  */
 import { posix } from 'node:path'
 import type { Root } from 'mdast'
-import { noteOwnNames } from '../names.ts'
+import { defined } from '../defined.ts'
+import { noteOwnNames, readName } from '../names.ts'
 import { didYouMean } from '../report.ts'
 import { report, type ReadContext } from './context.ts'
 import { anyNode, isNode, keyText, nodesOf, placeOf, type AnyNode } from './estree.ts'
@@ -45,10 +46,10 @@ function readNoteImport(ctx: ReadContext, statement: AnyNode, from: string): voi
   const { bound, imports, options } = ctx
   const slug = options.slugOf(from)
   if (slug === undefined)
-    report(ctx, placeOf(statement), {
-      rule: 'unknown-note',
-      text: words`there is no note \`${from}\``,
-      hint: likelyNote(ctx, from),
+    ctx.lostNotes.push({
+      path: from,
+      ...defined({ hint: likelyNote(ctx, from) }),
+      ...placeOf(statement),
     })
   for (const specifier of nodesOf(statement.specifiers)) {
     const local = isNode(specifier.local) ? String(specifier.local.name) : ''
@@ -57,7 +58,23 @@ function readNoteImport(ctx: ReadContext, statement: AnyNode, from: string): voi
       bound.add(local)
     else if (slug !== undefined)
       imports.push({ local, imported, from: slug, ...placeOf(specifier) })
+    else ctx.lost.add(local)
   }
+}
+
+/** Names that an import which is read as prose would have brought, and the words of an `id` that is refused. */
+export function loseNames(ctx: ReadContext): void {
+  const { raw, textProblems = [] } = ctx.options
+  const lines = raw.split(/\r\n?|\n/)
+  for (const { rule, line } of textProblems)
+    if (rule === 'import-in-paragraph')
+      loseAll(ctx, lines[line - 1]?.replace(/["'“”„‘’].*$/, '') ?? '')
+  for (const name of ctx.given) if ('why' in readName(name)) loseAll(ctx, name)
+}
+
+function loseAll(ctx: ReadContext, text: string): void {
+  const names = text.match(/[\p{ID_Start}$_][\p{ID_Continue}$]*/gu) ?? []
+  if (names.length > 1) for (const name of names) ctx.lost.add(name)
 }
 
 /** The name in the other note, `*` for all of them; undefined for the page itself. */

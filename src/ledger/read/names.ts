@@ -5,6 +5,7 @@
 import type { Root, Table } from 'mdast'
 import { toString } from 'mdast-util-to-string'
 import { visitParents } from 'unist-util-visit-parents'
+import { defined } from '../defined.ts'
 import { readName } from '../names.ts'
 import { didYouMean } from '../report.ts'
 import type { Element } from './attributes.ts'
@@ -75,17 +76,13 @@ export function sortNames(
 function reportUnknown(ctx: ReadContext, names: readonly NameUse[]): void {
   const given = [...ctx.given].filter((name) => !('why' in readName(name)))
   const known = [...given, ...ctx.imports.map(({ local }) => local), ...ctx.bound]
-  for (const use of names)
-    report(ctx, use, {
-      rule: 'unknown-name',
-      text: words`no number, block or import is called \`${use.name}\``,
-      hint:
-        (use.name === 'parts' ? partsHint : undefined) ??
-        refusedFor(ctx, use.name) ??
-        languageHint(use.name, known) ??
-        didYouMean(use.name, known) ??
-        words`give a number this name with \`id\`, or import it from the note that has it`,
-    })
+  for (const { name, line, column } of names) {
+    if (ctx.lost.has(name)) continue
+    const sure = name === 'parts' ? partsHint : (refusedFor(ctx, name) ?? languageHint(name, known))
+    const hint = sure ?? didYouMean(name, known)
+    const isSure = sure === undefined ? {} : { sure: true as const }
+    ctx.unknown.push({ name, line, column, ...defined({ hint }), ...isSure })
+  }
 }
 
 /** Of the language behind the braces. */

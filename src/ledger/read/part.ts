@@ -72,8 +72,10 @@ export function readPart(ctx: ReadContext, element: Element, linked: boolean): v
       text: words`\`priced\` says where a price comes from, and <Part> has no \`price\``,
       hint: words`write \`price="$89"\` as well, or take \`priced\` out`,
     })
+  const source = named(attributes, 'source')
   ctx.parts.push({
     name,
+    ...(source === undefined ? {} : { sourceAt: lineAndColumn(source) }),
     what,
     status: readStatus(ctx, attributes),
     used: readUsed(ctx, attributes),

@@ -5,7 +5,7 @@
 import { isCalendarDate, whyNoDate } from '../dates.ts'
 import { defined } from '../defined.ts'
 import type { RootSource, Sum } from '../note-source.ts'
-import { didYouMean } from '../report.ts'
+import { didYouMean, likelyName } from '../report.ts'
 import { attributesOf, named, textOf, type Attribute, type Element } from './attributes.ts'
 import { lineAndColumn, report, startOf, type ReadContext, type Start } from './context.ts'
 import { declare } from './declare.ts'
@@ -13,7 +13,7 @@ import { rootAttributes, rootKinds, type RootElement } from './kit.ts'
 import { sortNames } from './names.ts'
 import { readRootTable, type SharedByRoots } from './root-table.ts'
 import { readSum } from './sums.ts'
-import { hasOtherContent, readTable, tablesIn } from './tables.ts'
+import { readTable, reportOtherContent, tablesIn } from './tables.ts'
 import { words } from '../../words/words.ts'
 
 type Attributes = readonly Attribute[]
@@ -28,15 +28,14 @@ export function readRoot(
   const attributes = attributesOf(ctx, element)
   const [table] = tablesIn(element)
   checkAttributes(ctx, name, attributes)
-  if (hasOtherContent(element))
-    report(ctx, at, {
-      rule: 'unexpected-content',
-      text: words`<${name}> holds a value, or a table of them, and no other text`,
-      hint: words`\`<${name} … />\`, with the words outside`,
-    })
+  const meant = reportOtherContent(ctx, element, {
+    rule: 'unexpected-content',
+    text: words`<${name}> holds a value, or a table of them, and no other text`,
+    hint: words`\`<${name} … />\`, with the words outside`,
+  })
   const plusMinus = textOf(ctx, attributes, 'plusMinus')
   const shared = sharedOf(ctx, name, attributes)
-  checkNeeds(ctx, name, attributes, at, table !== undefined)
+  checkNeeds(ctx, name, attributes, at, meant || table !== undefined)
   if (table !== undefined) checkTableAttributes(ctx, name, attributes)
   if (table !== undefined) readRootTable(ctx, readTable(ctx, table), name, shared, at)
   else readSingle(ctx, name, attributes, { ...shared, ...defined({ plusMinus }) }, at, linked)
@@ -123,8 +122,10 @@ function sharedOf(ctx: ReadContext, name: RootElement, attributes: Attributes): 
       text: words`\`on="${on}"\` is not a date`,
       hint: whyNoDate(on),
     })
+  const who = named(attributes, 'with') ?? named(attributes, 'source')
   return {
     kind: rootKinds[name],
+    ...(who === undefined ? {} : { whoAt: lineAndColumn(who) }),
     ...defined({
       instrument: text('with'),
       source: text('source'),
@@ -150,8 +151,12 @@ function checkNeeds(
   at: Start,
   isTable: boolean,
 ): void {
-  for (const need of rootAttributes[name].needs) {
-    if (need === 'value' && isTable) continue
+  const { needs, may } = rootAttributes[name]
+  const known: readonly string[] = [...needs, ...may]
+  const slips = attributes.filter((one) => !known.includes(one.name))
+  const meant = slips.map((one) => likelyName(one.name, known))
+  for (const need of needs) {
+    if ((need === 'value' && isTable) || meant.includes(need)) continue
     const value = named(attributes, need)?.value
     const isEmpty = value === undefined || (value.type === 'text' && value.text.trim() === '')
     const [rule, said] = whatIsNeeded[need] ?? [`no-${need}`, need]

@@ -8,6 +8,7 @@ import type { Firmness, Given, PlainValue, PublishedBlock } from '../published.t
 import { cannotTell, compute, type Missing } from './compute.ts'
 import type { Evaluated, WorkContext } from './context.ts'
 import { untold } from '../untold.ts'
+import { currencyOfBlock } from './currency.ts'
 import { addResults } from './results.ts'
 
 export function evaluateBlock(ctx: WorkContext, block: PublishedBlock): void {
@@ -15,10 +16,13 @@ export function evaluateBlock(ctx: WorkContext, block: PublishedBlock): void {
   if (calculator === undefined) return
   const all = readInputs(ctx, block, calculator)
   const inputs = Object.fromEntries(all.map(({ name, value }) => [name, value]))
-  const missing = all.flatMap((one) => one.missing)
+  const { currency, mixed } = currencyOfBlock(ctx, block)
+  const missing = [...all.flatMap((one) => one.missing), ...mixed]
   const { seen, unread } = watched(inputs, leftToUsual(block))
   const computed =
-    missing.length > 0 ? cannotTell(calculator, missing) : compute(ctx, block, calculator, seen)
+    missing.length > 0
+      ? cannotTell(calculator, missing)
+      : compute(ctx, block, calculator, seen, currency)
   const unused = missing.length > 0 ? [] : unread()
   const used = all.filter(({ name }) => !unused.includes(name))
   const roots = used.flatMap((one) => one.roots)
@@ -32,10 +36,12 @@ export function evaluateBlock(ctx: WorkContext, block: PublishedBlock): void {
     rests: [...new Set(used.flatMap(({ rests }) => rests))].sort(),
     firmness: weakest(firmnesses),
     roots,
+    currency,
   })
   const verdict = verdictOf(findings)
   const done: PublishedBlock = {
-    ...withoutUnused(block),
+    ...withoutWorked(block),
+    ...(currency === undefined ? {} : { currency }),
     ...(unused.length === 0 ? {} : { unused }),
     inputs: plainRecord(inputs),
     outputs: plainRecord(computed.outputs),
@@ -50,9 +56,12 @@ export function evaluateBlock(ctx: WorkContext, block: PublishedBlock): void {
 }
 
 /** What an earlier working left there. */
-function withoutUnused(block: PublishedBlock): PublishedBlock {
-  const { unused, ...rest } = block
-  return unused === undefined ? block : rest
+function withoutWorked(block: PublishedBlock): PublishedBlock {
+  if (block.unused === undefined && block.currency === undefined) return block
+  const rest = { ...block }
+  Reflect.deleteProperty(rest, 'unused')
+  Reflect.deleteProperty(rest, 'currency')
+  return rest
 }
 
 /** The inputs that a calculator sees, and which of these names it never looked at. */

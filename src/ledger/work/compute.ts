@@ -22,6 +22,7 @@ export function compute(
   block: PublishedBlock,
   calculator: Calculator,
   inputs: Readonly<Record<string, InputValue>>,
+  currency: string | undefined,
 ): Computed {
   try {
     const computed = calculator.compute(inputs)
@@ -35,7 +36,7 @@ export function compute(
         words`the calculator \`${block.calculator}\` gives no number for ${names} from these inputs; that is a fault of the kit, not of the note`,
       )
     }
-    const say = sayFor(ctx.published.site.units)
+    const say = sayFor(ctx.published.site.units, currency)
     const more = calculator.moreHazards?.(inputs, outputs) ?? []
     return {
       outputs,

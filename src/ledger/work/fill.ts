@@ -7,7 +7,9 @@
 import type { NumberField } from '../../../calculators/define.ts'
 import { dimensions, displayUnit, unitOf } from '../../quantity/index.ts'
 import type { Quantity } from '../../quantity/types.ts'
-import { currencyOf, moneyText } from '../money.ts'
+import { none } from '../../quantity/vector.ts'
+import { unitsIn } from '../in-currency.ts'
+import { currencyIn, currencyOf, moneyText } from '../money.ts'
 import type { PublishedNumber } from '../published.ts'
 import { figuresShown, showRoot, shownIn, showWorked, type ShownAs } from '../show.ts'
 import type { Evaluated, WorkContext } from './context.ts'
@@ -76,35 +78,38 @@ function shownAs(
   evaluated: Evaluated,
 ): ShownAs {
   const { quantity, figures, unit } = evaluated
-  const field = ctx.fields.get(number.id)
+  const given = ctx.fields.get(number.id)
+  const units = given && unitsIn(given.units, currencyIn(quantity?.vector ?? none))
   const currency =
     number.part === undefined || quantity === null ? undefined : currencyOf(quantity.vector)
   if (currency !== undefined && quantity !== null)
     return { shown: moneyText(quantity.value, currency), display: currency }
   const { expression } = number
   const isName = typeof expression === 'object' && 'ref' in expression
-  const keepsUnit = expression === undefined || isName || field?.units.includes(unit ?? '') === true
+  const keepsUnit = expression === undefined || isName || units?.includes(unit ?? '') === true
   const { site } = ctx.published
   if (typed !== undefined && keepsUnit) {
-    const shown = showRoot(quantity, typed, evaluated, field?.units)
+    const shown = showRoot(quantity, typed, evaluated, units)
     return site.asked === true ? shownIn(shown, site.units) : shown
   }
   return showWorked(
     quantity,
-    unitsFor(quantity, field, unit),
+    unitsFor(quantity, units, unit),
     ctx.published.site.units,
     evaluated,
     number.part !== undefined && figures === null,
   )
 }
 
+type ShownUnits = NumberField['units']
+
 /** The field's units; else the author's, where one of the two usual ones would not be it. */
 function unitsFor(
   quantity: Quantity | null,
-  field: NumberField | undefined,
+  fieldUnits: ShownUnits | undefined,
   unit: string | undefined,
-): readonly [metric: string, us: string] {
-  if (field !== undefined) return field.units
+): ShownUnits {
+  if (fieldUnits !== undefined) return fieldUnits
   if (quantity === null) return ['', '']
   const usual = [displayUnit(quantity, 'metric'), displayUnit(quantity, 'us')] as const
   const keeps = unit !== undefined && unit !== '' && unitOf(unit)?.flavour === quantity.flavour

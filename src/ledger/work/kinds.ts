@@ -3,13 +3,21 @@
  * or that it is compared with. What does not fit is reported here.
  */
 import type { NumberField } from '../../../calculators/define.ts'
-import { dimensions, displayUnit, formatQuantity, sameKind } from '../../quantity/index.ts'
+import {
+  dimensions,
+  displayUnit,
+  formatQuantity,
+  inFirstCurrency,
+  sameKind,
+} from '../../quantity/index.ts'
 import type { Quantity, Slip } from '../../quantity/types.ts'
+import { unitsIn } from '../in-currency.ts'
+import { currencyIn } from '../money.ts'
 import type { PublishedNumber } from '../published.ts'
-import { rangeSlip, unusualRemark } from '../range.ts'
+import { isToldOfPart } from '../part-kinds.ts'
+import { rangeSlip, unitsAllowed, unusualRemark } from '../range.ts'
 import { fieldName, report, reportSlip, type WorkContext } from './context.ts'
 import { words } from '../../words/words.ts'
-import { oneOf } from '../../words/lists.ts'
 
 const wordsOf = (quantity: Quantity): string =>
   quantity.of === undefined
@@ -24,25 +32,37 @@ export function refusal(
   quantity: Quantity,
 ): Slip | undefined {
   const due = dimensions[field.of]
-  const refused: Slip | undefined = sameKind(due, quantity)
-    ? rangeSlip(field, quantity.value)
+  const own = { ...field, units: unitsIn(field.units, currencyIn(quantity.vector)) }
+  // Which currency a block is in, its sums say.
+  const alike = { ...quantity, vector: inFirstCurrency(quantity.vector) }
+  const refused: Slip | undefined = sameKind(due, alike)
+    ? rangeSlip(own, quantity.value)
     : {
         ok: false,
         rule: 'wrong-dimension',
         text: words`${due.words} is due, and this is ${wordsOf(quantity)}`,
-        allowed: words`a value in ${oneOf([...new Set(field.units)])}`,
+        allowed: unitsAllowed(field),
       }
   if (refused !== undefined) {
-    reportSlip(ctx, number, fieldName(number), refused)
+    if (refused.rule !== 'wrong-dimension' || !isToldAtPart(ctx, number, field))
+      reportSlip(ctx, number, fieldName(number), refused)
     return refused
   }
-  const unusual = isDeclared(ctx, number) ? undefined : unusualRemark(field, quantity.value)
+  const unusual = isDeclared(ctx, number) ? undefined : unusualRemark(own, quantity.value)
   if (unusual !== undefined) {
-    const value = formatQuantity(quantity.value, field.units[0], { figures: 3 })
+    const value = formatQuantity(quantity.value, own.units[0], { figures: 3 })
     const text = words`${fieldName(number)}: \`${value}\` is ${unusual}`
     report(ctx, number, { rule: 'unusual', level: 'warning', text })
   }
   return undefined
+}
+
+/** A part's figure that is no such quantity is told where the part stands. */
+function isToldAtPart({ numbers }: WorkContext, number: PublishedNumber, field: NumberField) {
+  const { expression } = number
+  const ref = typeof expression === 'object' && 'ref' in expression ? expression.ref : undefined
+  const figure = ref === undefined ? undefined : numbers.get(ref)
+  return figure?.part !== undefined && isToldOfPart(figure.name, field.of)
 }
 
 /** Worked from nothing but numbers that say where they come from: what is rare about them is meant. */

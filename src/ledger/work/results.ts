@@ -4,6 +4,8 @@
  */
 import type { Calculator, NumberOutput, OutputValue } from '../../../calculators/define.ts'
 import { dimensions } from '../../quantity/index.ts'
+import { unitIn, unitsIn } from '../in-currency.ts'
+import { vectorIn } from '../money.ts'
 import type { Firmness, PublishedBlock } from '../published.ts'
 import { showWorked } from '../show.ts'
 import type { Evaluated, WorkContext } from './context.ts'
@@ -15,6 +17,8 @@ interface Origin {
   readonly roots: readonly Evaluated[]
   /** What stands for a result that is not there. */
   readonly untold: string
+  /** Of its sums of money, where it is not the calculator's own. */
+  readonly currency: string | undefined
 }
 
 /** The same for all results, found once. */
@@ -27,9 +31,9 @@ export function addResults(
   block: PublishedBlock,
   calculator: Calculator,
   outputs: Readonly<Record<string, OutputValue>>,
-  { rests, firmness, roots, untold }: Origin,
+  { rests, firmness, roots, untold, currency }: Origin,
 ): void {
-  const common = { rests, firmness, untold, figures: leastFigures(roots) }
+  const common = { rests, firmness, untold, currency, figures: leastFigures(roots) }
   ctx.done.resultsOf.set(block.id, [])
   for (const [name, value] of Object.entries(outputs)) {
     const output = calculator.outputs[name]
@@ -50,21 +54,26 @@ function addResult(
   computed: OutputValue,
   common: Common,
 ): void {
-  const { rests, firmness, untold } = common
+  const { rests, firmness, untold, currency } = common
   const name = `${block.name}.${path}`
   const id = `${block.note}/${name}`
   const value = typeof computed === 'number' ? computed : null
-  const { vector, flavour, si } = dimensions[output.of]
+  const due = dimensions[output.of]
+  const isForeign = currency !== undefined && unitIn(due.si, currency) !== due.si
+  const named = isForeign ? {} : { of: output.of }
+  const vector = isForeign ? vectorIn(due.vector, currency) : due.vector
+  const { flavour } = due
+  const units = unitsIn(output.units, currency)
   const exact = output.exact === true
   const figures = exact ? null : Math.max(common.figures, output.least ?? 0)
-  const quantity = value === null ? null : { value, vector, flavour, of: output.of }
+  const quantity = value === null ? null : { value, vector, flavour, ...named }
   const { units: systems } = ctx.published.site
   ctx.done.numbers.set(id, {
     quantity,
     firmness,
     figures,
     given: exact,
-    unit: output.units[systems[0] === 'us' ? 1 : 0],
+    unit: units[systems[0] === 'us' ? 1 : 0],
   })
   ctx.done.resultsOf.get(block.id)?.push(id)
   ctx.done.results.set(id, {
@@ -74,11 +83,11 @@ function addResult(
     kind: 'worked',
     firmness,
     value,
-    unit: si,
-    of: output.of,
+    unit: unitIn(due.si, currency),
+    ...named,
     vector,
     flavour,
-    ...showWorked(quantity, output.units, systems, { figures }, exact),
+    ...showWorked(quantity, units, systems, { figures }, exact),
     ...(value === null ? { shown: untold } : {}),
     figures,
     ...(exact ? { exact } : {}),

@@ -33,7 +33,7 @@ export function evaluateTyped(ctx: WorkContext, number: PublishedNumber): Evalua
   const quantity = 'quantity' in read ? read.quantity : read
   if (quantity.remark !== undefined)
     report(ctx, number, { rule: 'read-as', level: 'warning', text: quantity.remark })
-  if ('unusual' in read) {
+  if ('unusual' in read && !ctx.defaults.has(number.id)) {
     const text = words`${fieldName(number)}: \`${quantity.typed}\` is ${read.unusual}`
     report(ctx, number, { rule: 'unusual', level: 'warning', text })
   }

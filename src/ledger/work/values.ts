@@ -2,6 +2,7 @@
  * The value of a number by its id, worked when it is first asked for and then kept. A number is typed,
  * a sum, or the result of a block, which is then worked whole.
  */
+import { sameKind } from '../../quantity/index.ts'
 import type { PublishedBlock } from '../published.ts'
 import { evaluateBlock } from './block.ts'
 import { enter } from './circles.ts'
@@ -11,7 +12,16 @@ import { evaluateTyped } from './typed.ts'
 
 export function valueOf(ctx: WorkContext, id: string): Evaluated {
   const later = ctx.replacements.get(id)
-  return later === undefined ? ownValue(ctx, id) : valueOf(ctx, later.id)
+  if (later === undefined) return ownValue(ctx, id)
+  const value = valueOf(ctx, later.id)
+  return isOfOtherKind(ctx, id, value) ? ownValue(ctx, id) : value
+}
+
+/** A current takes no voltage's place: that is told at the later number, and the older one stays. */
+function isOfOtherKind(ctx: WorkContext, id: string, { quantity }: Evaluated): boolean {
+  if (quantity === null || ctx.numbers.get(id)?.typed === undefined) return false
+  const own = ownValue(ctx, id).quantity
+  return own !== null && !sameKind(own, quantity)
 }
 
 export function ownValue(ctx: WorkContext, id: string): Evaluated {
