@@ -2,7 +2,7 @@
  * One build, whole or not at all. In: the content folder and where the site goes. Out: whether it is
  * there now; when not, the old site stands as it was.
  */
-import { mkdir, readdir, rm, writeFile } from 'node:fs/promises'
+import { mkdir, rm, writeFile } from 'node:fs/promises'
 import { dirname, join, relative } from 'node:path'
 import { inspect } from 'node:util'
 import { build } from 'astro'
@@ -19,6 +19,8 @@ import { diskWords } from './disk.ts'
 import { keepFailures } from './failures.ts'
 import { finishSite } from './finish.ts'
 import { takeLock } from './lock.ts'
+import { carriedOver, writeList } from './own-files.ts'
+import { placeOfSite } from './places.ts'
 import { recover, replace } from './swap.ts'
 import { verifySite } from './verify.ts'
 import { counted } from '../words/counted.ts'
@@ -33,8 +35,8 @@ export interface BuildOptions {
 }
 
 export async function buildSite(options: BuildOptions): Promise<boolean> {
-  const { root, out, say } = options
-  await refuseForeignFolder(out)
+  const { root, say } = options
+  const out = await placeOfSite(options)
   try {
     await mkdir(dirname(out), { recursive: true })
     const free = await takeLock(`${out}.building`, (pid) =>
@@ -42,7 +44,8 @@ export async function buildSite(options: BuildOptions): Promise<boolean> {
     )
     try {
       await recover(out, join(root, '.worked-notes'))
-      return await buildWhole(options)
+      await carriedOver(out)
+      return await buildWhole({ ...options, out })
     } finally {
       await free()
     }
@@ -77,6 +80,7 @@ async function buildWhole({ root, content, out, say }: BuildOptions): Promise<bo
     const pictures = new Map([...picturePaths(ledger), ...examplePictures()])
     await publishPictures(work, pictures)
     await finishSite({ folder: work, ledger, cache: join(root, '.worked-notes', 'cache') })
+    await writeList(work)
     const wrong = await verifySite(work)
     for (const { file, line, text } of wrong) say(`${file}:${line} ${text}`)
     if (wrong.length > 0) {
@@ -127,18 +131,4 @@ async function keptFault(error: unknown, folder: string): Promise<string> {
   await writeFile(file, `${inspect(error)}\n`)
   const line = error instanceof Error ? error.message.split('\n')[0]?.replace(/\.$/, '') : undefined
   return words`${line ?? words`unknown`} (more of it in ${relative(process.cwd(), file)})`
-}
-
-/** A folder that holds something else than a site of this kit is never replaced. */
-async function refuseForeignFolder(out: string): Promise<void> {
-  let names: string[]
-  try {
-    names = await readdir(out)
-  } catch {
-    return
-  }
-  if (names.length > 0 && !names.includes('numbers.json'))
-    throw new UsageError(
-      words`${out} holds other files and no site of this kit: name an empty or a new folder`,
-    )
 }

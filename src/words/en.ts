@@ -6640,8 +6640,6 @@ export const texts: Readonly<Record<string, string>> = {
   'left out: {0} draft': 'left out: {0} draft',
   'left out: {0} drafts': 'left out: {0} drafts',
   '{0} (more of it in {1})': '{0} (more of it in {1})',
-  '{0} holds other files and no site of this kit: name an empty or a new folder':
-    '{0} holds other files and no site of this kit: name an empty or a new folder',
   // src/site/dead-links.ts
   'a link to `{0}` leads nowhere': 'a link to `{0}` leads nowhere',
   'a link to `{0}`: there is no such place on that page':
@@ -6701,9 +6699,28 @@ export const texts: Readonly<Record<string, string>> = {
   'The network does not answer, and this page was not read before.':
     'The network does not answer, and this page was not read before.',
   'The notes': 'The notes',
+  // src/site/own-files.ts
+  'the new site has {0} of its own, and what is so called in `{1}` no build made: move it elsewhere':
+    'the new site has {0} of its own, and what is so called in `{1}` no build made: move it elsewhere',
+  '{0} holds other files and no site of this kit: name an empty or a new folder':
+    '{0} holds other files and no site of this kit: name an empty or a new folder',
+  '`{0}` holds what no build of this kit made, and a build would replace it: {1}. Move it elsewhere (names at the top that begin with a dot, `CNAME` and `robots.txt` may stay)':
+    '`{0}` holds what no build of this kit made, and a build would replace it: {1}. Move it elsewhere (names at the top that begin with a dot, `CNAME` and `robots.txt` may stay)',
+  '{0} and {1} more': '{0} and {1} more',
   // src/site/page.ts
   'cannot be shown yet': 'cannot be shown yet',
   '(quoted from {0})': '(quoted from {0})',
+  // src/site/places.ts
+  'name another folder, such as `--out ../my-site`':
+    'name another folder, such as `--out ../my-site`',
+  '`{0}` is the folder of the notes': '`{0}` is the folder of the notes',
+  '`{0}` has the folder of the notes in it, and a build replaces the whole folder':
+    '`{0}` has the folder of the notes in it, and a build replaces the whole folder',
+  '`{0}` lies in the folder of the notes, where the next build would read it as theirs':
+    '`{0}` lies in the folder of the notes, where the next build would read it as theirs',
+  '`{0}` belongs to the kit itself': '`{0}` belongs to the kit itself',
+  '`{0}` is a file: the site is a folder, name one with `--out`':
+    '`{0}` is a file: the site is a folder, name one with `--out`',
   // src/site/printed.ts
   'the table': 'the table',
   'the entry of `{0}`': 'the entry of `{0}`',
