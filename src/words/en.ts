@@ -6420,20 +6420,24 @@ export const texts: Readonly<Record<string, string>> = {
     'What standards and handbooks print, as these calculators use it, each with its source and how far it can be trusted. Before a figure decides anything, hold it against your own copy.',
   'read by no calculator': 'read by no calculator',
   // src/photos/drawing.ts
-  '`{0}` is not a whole drawing: {1}': '`{0}` is not a whole drawing: {1}',
-  'open it in the program it was drawn with and save it once more':
-    'open it in the program it was drawn with and save it once more',
+  '<{0}> stands in <style>': '<{0}> stands in <style>',
   '`{0}` is not a drawing: it has no <svg>': '`{0}` is not a drawing: it has no <svg>',
   '`{0}` does not say how large it is: its <svg> has no `viewBox`':
     '`{0}` does not say how large it is: its <svg> has no `viewBox`',
+  '`\\` in a style or an attribute': '`\\` in a style or an attribute',
   'its style': 'its style',
+  '`{0}` names a folder of the machine it was drawn on: `{1}`':
+    '`{0}` names a folder of the machine it was drawn on: `{1}`',
+  'take it out and save as plain SVG, or save the drawing as PNG':
+    'take it out and save as plain SVG, or save the drawing as PNG',
+  '`{0}` is not a whole drawing: {1}': '`{0}` is not a whole drawing: {1}',
+  'open it in the program it was drawn with and save it once more':
+    'open it in the program it was drawn with and save it once more',
   '`{0}` holds {1}: a drawing on the site runs nothing':
     '`{0}` holds {1}: a drawing on the site runs nothing',
   'save it as plain SVG, or as PNG': 'save it as plain SVG, or as PNG',
   '`{0}` holds {1}: a drawing on the site asks for no other file and holds none':
     '`{0}` holds {1}: a drawing on the site asks for no other file and holds none',
-  'take it out and save as plain SVG, or save the drawing as PNG':
-    'take it out and save as plain SVG, or save the drawing as PNG',
   // src/photos/facts.ts
   'a phone saves this kind by itself: share or export it as JPEG, and set its camera to JPEG for the next ones':
     'a phone saves this kind by itself: share or export it as JPEG, and set its camera to JPEG for the next ones',
