@@ -51,7 +51,7 @@ it('writes no sign of a text as markup', () => {
       vehicle: '</svg>',
       date: '1 May 2026',
       notice: undefined,
-      headline: { label: '<b>', value: '1 < 2', how: '&' },
+      headline: { label: '<b>', value: '1 < 2', how: '&', date: '2026-05-01' },
     },
     { plain: font, bold: font },
   )

@@ -52,14 +52,15 @@ export async function drawPictures(
   const draw = async (index: number): Promise<void> => {
     const note = notes[index]
     if (note === undefined) return
+    const headline = headlineOf(published, note.slug, calculators)
     const svg = drawing(
       {
         site: site.title,
         title: note.title,
         vehicle: site.vehicle,
-        date: dateWords(note.changed ?? note.date),
+        date: dateWords(headline?.date ?? note.changed ?? note.date),
         notice: site.notice,
-        headline: headlineOf(published, note.slug, calculators),
+        headline,
       },
       widths,
     )
