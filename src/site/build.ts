@@ -2,9 +2,8 @@
  * One build, whole or not at all. In: the content folder and where the site goes. Out: whether it is
  * there now; when not, the old site stands as it was.
  */
-import { mkdir, rm, writeFile } from 'node:fs/promises'
+import { mkdir, rm } from 'node:fs/promises'
 import { dirname, join, relative } from 'node:path'
-import { inspect } from 'node:util'
 import { build } from 'astro'
 import { printProblem } from '../cli/print.ts'
 import { UsageError } from '../cli/options.ts'
@@ -17,6 +16,7 @@ import { examplePictures } from '../writing/list.ts'
 import { siteConfig } from './config.ts'
 import { diskWords } from './disk.ts'
 import { keepFailures } from './failures.ts'
+import { keptFault } from './fault.ts'
 import { finishSite } from './finish.ts'
 import { takeLock } from './lock.ts'
 import { carriedOver, writeList } from './own-files.ts'
@@ -51,7 +51,7 @@ export async function buildSite(options: BuildOptions): Promise<boolean> {
     }
   } catch (error) {
     if (error instanceof UsageError) throw error
-    const said = diskWords(error) ?? (await keptFault(error, join(root, '.worked-notes')))
+    const said = diskWords(error) ?? (await keptFault(error, options))
     say(words`${said}: nothing was built, and the old site stands as it was`)
     return false
   }
@@ -122,13 +122,4 @@ async function buildWhole({ root, content, out, say }: BuildOptions): Promise<bo
   if (length > 0)
     say(counted(length, words`left out: ${length} draft`, words`left out: ${length} drafts`))
   return true
-}
-
-/** What nobody foresaw: its first line, and the rest in a file for whoever mends it. */
-async function keptFault(error: unknown, folder: string): Promise<string> {
-  const file = join(folder, 'fault.txt')
-  await mkdir(folder, { recursive: true })
-  await writeFile(file, `${inspect(error)}\n`)
-  const line = error instanceof Error ? error.message.split('\n')[0]?.replace(/\.$/, '') : undefined
-  return words`${line ?? words`unknown`} (more of it in ${relative(process.cwd(), file)})`
 }

@@ -6643,7 +6643,6 @@ export const texts: Readonly<Record<string, string>> = {
     'no feed, no list of pages and no pictures for links: they need the address of the site (`address` in site.yaml, or SITE_URL)',
   'left out: {0} draft': 'left out: {0} draft',
   'left out: {0} drafts': 'left out: {0} drafts',
-  '{0} (more of it in {1})': '{0} (more of it in {1})',
   // src/site/dead-links.ts
   'a link to `{0}` leads nowhere': 'a link to `{0}` leads nowhere',
   'a link to `{0}`: there is no such place on that page':
@@ -6669,6 +6668,9 @@ export const texts: Readonly<Record<string, string>> = {
   '`{0}` fails when the page is made: {1}': '`{0}` fails when the page is made: {1}',
   'what stands in braces is JavaScript; numbers are worked by the kit alone: `{name}`':
     'what stands in braces is JavaScript; numbers are worked by the kit alone: `{name}`',
+  // src/site/fault.ts
+  '{0} (more of it in {1})': '{0} (more of it in {1})',
+  'no page can be made of `{0}`': 'no page can be made of `{0}`',
   // src/site/feed/atom.ts
   '{0} in place of {1}': '{0} in place of {1}',
   'Verdict changed: {0}, was {1}, now {2}': 'Verdict changed: {0}, was {1}, now {2}',
