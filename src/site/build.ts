@@ -79,7 +79,9 @@ async function buildWhole({ root, content, out, say }: BuildOptions): Promise<bo
     }
     const pictures = new Map([...picturePaths(ledger), ...examplePictures()])
     await publishPictures(work, pictures)
-    await finishSite({ folder: work, ledger, cache: join(root, '.worked-notes', 'cache') })
+    const cache = join(root, '.worked-notes', 'cache')
+    const incomplete = await finishSite({ folder: work, ledger, cache })
+    for (const problem of incomplete) say(printProblem(problem, folder))
     await writeList(work)
     const wrong = await verifySite(work)
     for (const { file, line, text } of wrong) say(`${file}:${line} ${text}`)

@@ -6765,6 +6765,11 @@ export const texts: Readonly<Record<string, string>> = {
   '{0}, now {1}': '{0}, now {1}',
   // src/site/social/headline.ts
   '{0}; verdict: {1}': '{0}; verdict: {1}',
+  // src/site/social/pictures.ts
+  'the picture for links leaves {0} of the title out: its font does not have them':
+    'the picture for links leaves {0} of the title out: its font does not have them',
+  'the page shows the whole title; the font has Latin, Greek and Cyrillic letters and most signs':
+    'the page shows the whole title; the font has Latin, Greek and Cyrillic letters and most signs',
   // src/site/verify.ts
   'there is no numbers.json: this is not a finished site':
     'there is no numbers.json: this is not a finished site',
