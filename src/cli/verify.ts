@@ -1,6 +1,7 @@
 /** `npm run verify`: works a finished site again from its own numbers.json; exit code 1 when anything differs. */
 import { relative } from 'node:path'
 import { picturesLeft } from '../photos/left.ts'
+import { isOfHost } from '../site/own-files.ts'
 import { verifySite } from '../site/verify.ts'
 import { readOptions } from './options.ts'
 import { run } from './run.ts'
@@ -9,7 +10,7 @@ import { counted } from '../words/counted.ts'
 
 await run(async (root, args) => {
   const { out } = readOptions(args, root)
-  const left = (await picturesLeft(out)).map((one) => ({ ...one, line: 1 }))
+  const left = (await picturesLeft(out, new Map(), isOfHost)).map((one) => ({ ...one, line: 1 }))
   const wrong = [...(await verifySite(out)), ...left]
   for (const { file, line, text } of wrong)
     console.log(`${relative(process.cwd(), out) || '.'}/${file}:${line} ${text}`)

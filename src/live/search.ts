@@ -4,11 +4,12 @@
  * be fetched is said.
  */
 import { basePath } from './base.ts'
-import { rankNames, type Name } from './search-names.ts'
+import { rankNames, sharesWords, type Name } from './search-names.ts'
 import { words } from '../words/words.ts'
 
 interface Fragment {
   readonly url: string
+  readonly content?: string
   readonly plain_excerpt?: string
   readonly meta: { readonly title?: string }
 }
@@ -143,5 +144,8 @@ export async function showFound(asked: string): Promise<void> {
 
 async function findPages(asked: string): Promise<readonly Fragment[]> {
   const { results } = await (await (pages ??= startPages())).search(asked)
-  return Promise.all(results.slice(0, mostPages).map((result) => result.data()))
+  const found = await Promise.all(results.slice(0, mostPages).map((result) => result.data()))
+  return found.filter(({ content = '', meta: { title = '' } }) =>
+    sharesWords(`${title} ${content}`, asked),
+  )
 }

@@ -4,7 +4,8 @@
  *
  * Only elements that draw are let through; script, handlers, and whatever would fetch or hold another
  * file refuse the drawing. Comments, notes of the drawing program and its own attributes are left out:
- * they name people and folders. A page shows a drawing as a picture and never as part of itself.
+ * they name people and folders. Where a folder of somebody's machine is named in what stays, the drawing
+ * is refused. A page shows a drawing as a picture and never as part of itself.
  */
 import { tokensOf, type Token } from './xml.ts'
 import type { PictureFault } from './facts.ts'
@@ -17,7 +18,7 @@ export interface Drawing {
 }
 
 const drawn = new Set(
-  `svg g defs symbol use title desc path rect circle ellipse line polyline polygon text tspan textPath
+  `svg g defs symbol use title path rect circle ellipse line polyline polygon text tspan textPath
   marker pattern mask clipPath linearGradient radialGradient stop filter style switch
   feBlend feColorMatrix feComponentTransfer feComposite feConvolveMatrix feDiffuseLighting
   feDisplacementMap feDistantLight feDropShadow feFlood feFuncA feFuncB feFuncG feFuncR feGaussianBlur
@@ -34,12 +35,7 @@ const fetching = new Set(['image', 'feimage', 'a', 'link', 'font-face-uri', 'cur
 
 export function readDrawing(text: string, name: string): Drawing | PictureFault {
   const { tokens, broken } = tokensOf(text.replace(/^\uFEFF/, ''))
-  if (broken !== undefined)
-    return {
-      rule: 'drawing-broken',
-      text: words`\`${name}\` is not a whole drawing: ${broken}`,
-      hint: words`open it in the program it was drawn with and save it once more`,
-    }
+  if (broken !== undefined) return brokenDrawing(name, broken)
   const out: string[] = []
   const open: { readonly name: string; readonly dropped: boolean }[] = []
   let root: Token | undefined
@@ -51,12 +47,20 @@ export function readDrawing(text: string, name: string): Drawing | PictureFault 
       continue
     }
     if (token.type === 'text') {
-      const fault = open.at(-1)?.name === 'style' ? styleFault(token.text, name) : undefined
+      if (dropping) continue
+      const inside = open.at(-1)?.name
+      const text = inside === 'style' ? withoutComments(token.text) : token.text
+      const fault =
+        (inside === 'style' || inside === 'title' ? folderFault(text, name) : undefined) ??
+        (inside === 'style' ? styleFault(text, name) : undefined)
       if (fault !== undefined) return fault
-      if (!dropping) out.push(token.text)
+      out.push(text)
       continue
     }
-    const fault = elementFault(token, name)
+    const fault =
+      open.at(-1)?.name === 'style'
+        ? brokenDrawing(name, words`<${token.name}> stands in <style>`)
+        : elementFault(token, name)
     if (fault !== undefined) return fault
     root ??= token
     const dropped = !drawn.has(token.name)
@@ -79,7 +83,11 @@ type Opening = Extract<Token, { readonly type: 'open' }>
 
 /** Attributes of the drawing language; a program's own have a prefix. */
 const isKept = ([key]: readonly [string, string]): boolean =>
-  !key.includes(':') || /^(?:xlink:href|xml:(?:space|lang)|xmlns:xlink)$/.test(key)
+  key.includes(':')
+    ? /^(?:xlink:href|xml:(?:space|lang)|xmlns:xlink)$/.test(key)
+    : !key.toLowerCase().startsWith('data-')
+
+const withoutComments = (style: string): string => style.replace(/\/\*[^]*?(?:\*\/|$)/g, ' ')
 
 function opening({ name, attributes, empty }: Opening): string {
   const written = attributes.filter(isKept).map(([key, value]) => ` ${key}="${value}"`)
@@ -101,25 +109,48 @@ function elementFault(
     if (/^[\u0000-\u0020]*(?:java|vb)script:/i.test(value)) return scripted(name, `\`${key}\``)
     if (/^(?:href|src)$/.test(attribute) && !value.trim().startsWith('#'))
       return elsewhere(name, `\`${key}="${short(value)}"\``)
-    const style = isKept([key, raw]) ? styleFault(value, name) : undefined
-    if (style !== undefined) return style
+    const fault = isKept([key, raw])
+      ? (folderFault(value, name) ?? styleFault(value, name))
+      : undefined
+    if (fault !== undefined) return fault
   }
   return undefined
 }
 
 /** Styles, and attributes like `fill`, may name another file in `url(…)`. */
 function styleFault(text: string, name: string): PictureFault | undefined {
-  // A sign may be written as its number, so that `\75rl(` is `url(`.
-  const plainText = plain(text).replace(/\\([0-9a-f]{1,6})\s?/gi, (_, code: string) =>
-    String.fromCodePoint(Math.min(Number.parseInt(code, 16), 0x10ffff)),
-  )
-  if (/expression\s*\(|-moz-binding|behaviou?r\s*:/i.test(plainText))
+  const style = plain(text)
+  // Any letter may be written with one before it, so that `u\rl(` is `url(`.
+  if (style.includes('\\')) return elsewhere(name, words`\`\\\` in a style or an attribute`)
+  if (/expression\s*\(|-moz-binding|behaviou?r\s*:/i.test(style))
     return scripted(name, words`its style`)
-  const address = /url\(\s*['"]?\s*(?!#)([^'")]*)/i.exec(plainText)
-  if (address !== null) return elsewhere(name, `\`url(${short(address[1] ?? '')})\``)
-  if (/@import|image-set\s*\(|\bimage\s*\(|@font-face/i.test(plainText))
+  for (const [, address = ''] of style.matchAll(/url\(\s*['"]?\s*([^'")]*)/gi))
+    if (!address.startsWith('#')) return elsewhere(name, `\`url(${short(address)})\``)
+  if (/@import|image-set\s*\(|\b(?:image|src)\s*\(|@font-face/i.test(style))
     return elsewhere(name, words`its style`)
   return undefined
+}
+
+const folder =
+  /file:\/\/|(?:^|[^\w.])(?:\/(?:home|media|mnt|root|Users|Volumes)\/|[A-Za-z]:[\\/](?!\/))/
+
+/** In an id, a title: what a drawing shows in words is its author's to see. */
+function folderFault(text: string, name: string): PictureFault | undefined {
+  const found = folder.exec(plain(text))
+  if (found === null) return undefined
+  return {
+    rule: 'drawing-names-a-folder',
+    text: words`\`${name}\` names a folder of the machine it was drawn on: \`${short(plain(text).trim())}\``,
+    hint: words`take it out and save as plain SVG, or save the drawing as PNG`,
+  }
+}
+
+function brokenDrawing(name: string, why: string): PictureFault {
+  return {
+    rule: 'drawing-broken',
+    text: words`\`${name}\` is not a whole drawing: ${why}`,
+    hint: words`open it in the program it was drawn with and save it once more`,
+  }
 }
 
 function scripted(name: string, what: string): PictureFault {

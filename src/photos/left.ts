@@ -21,22 +21,24 @@ export interface Left {
   readonly text: string
 }
 
-/** `originals`: absolute paths of the builder's picture files, by the name a message calls them. */
+/**
+ * `originals`: absolute paths of the builder's picture files, by the name a message calls them;
+ * `isOthers`: what in the folder is not of the site.
+ */
 export async function picturesLeft(
   dist: string,
   originals: ReadonlyMap<string, string> = new Map(),
+  isOthers: (file: string) => boolean = () => false,
 ): Promise<readonly Left[]> {
   const entries = await readdir(dist, { recursive: true, withFileTypes: true })
   const files = entries
     .filter((entry) => entry.isFile())
     .map(({ parentPath, name }) => join(parentPath, name))
+    .filter((path) => !isOthers(within(dist, path)))
     .sort()
   const sizes = await sizesOf(originals)
   const found = await forAll(files, 4, async (path): Promise<Left[]> => {
-    const file = path
-      .slice(dist.length + 1)
-      .split(sep)
-      .join('/')
+    const file = within(dist, path)
     const bytes = await readFile(path)
     const texts = await inFile(file, bytes)
     for (const [name, original] of sizes.get(bytes.length) ?? [])
@@ -46,6 +48,12 @@ export async function picturesLeft(
   })
   return found.flat()
 }
+
+const within = (folder: string, path: string): string =>
+  path
+    .slice(folder.length + 1)
+    .split(sep)
+    .join('/')
 
 /** Every photo in the content folder, named or not, by its path there. */
 export async function originalsIn(content: string): Promise<ReadonlyMap<string, string>> {

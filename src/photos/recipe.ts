@@ -14,7 +14,7 @@ export const mostMegabytes = 80
 /** A drawing larger than this is a photo in disguise. */
 export const mostDrawingMegabytes = 2
 
-const revision = 1
+const revision = 2
 const { sharp: library, vips, aom = '', webp = '' } = sharp.versions
 export const recipe = `worked-notes photo ${revision}; ${library} ${vips} ${aom} ${webp}`
 

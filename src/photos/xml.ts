@@ -42,6 +42,12 @@ export function tokensOf(text: string): Tokens {
     if (found !== null) at += found[0].length
     return found
   }
+  /** Text on both sides of a comment is one text. */
+  const write = (more: string): void => {
+    const last = tokens.at(-1)
+    if (last?.type === 'text') tokens[tokens.length - 1] = { type: 'text', text: last.text + more }
+    else tokens.push({ type: 'text', text: more })
+  }
   const stop = (why: string): Tokens => ({
     tokens: [],
     broken: words`${why} in line ${text.slice(0, at).split('\n').length}`,
@@ -51,7 +57,7 @@ export function tokensOf(text: string): Tokens {
     if (run !== null) {
       if (/&(?!(?:#\d+|#x[0-9a-f]+|amp|lt|gt|quot|apos);)/i.test(run[0]))
         return stop(words`a stray \`&\` or a name of its own`)
-      if (open.length > 0) tokens.push({ type: 'text', text: run[0] })
+      if (open.length > 0) write(run[0])
       else if (run[0].trim() !== '') return stop(words`words outside the drawing`)
       continue
     }
@@ -62,7 +68,7 @@ export function tokensOf(text: string): Tokens {
         .replaceAll('&', '&amp;')
         .replaceAll('<', '&lt;')
         .replaceAll('>', '&gt;')
-      tokens.push({ type: 'text', text: plain })
+      write(plain)
       continue
     }
     const found = take(tag)

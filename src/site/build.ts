@@ -2,9 +2,8 @@
  * One build, whole or not at all. In: the content folder and where the site goes. Out: whether it is
  * there now; when not, the old site stands as it was.
  */
-import { mkdir, readdir, rm, writeFile } from 'node:fs/promises'
+import { mkdir, rm } from 'node:fs/promises'
 import { dirname, join, relative } from 'node:path'
-import { inspect } from 'node:util'
 import { build } from 'astro'
 import { printProblem } from '../cli/print.ts'
 import { UsageError } from '../cli/options.ts'
@@ -17,8 +16,11 @@ import { examplePictures } from '../writing/list.ts'
 import { siteConfig } from './config.ts'
 import { diskWords } from './disk.ts'
 import { keepFailures } from './failures.ts'
+import { keptFault } from './fault.ts'
 import { finishSite } from './finish.ts'
 import { takeLock } from './lock.ts'
+import { carriedOver, writeList } from './own-files.ts'
+import { placeOfSite } from './places.ts'
 import { recover, replace } from './swap.ts'
 import { verifySite } from './verify.ts'
 import { wrongLines, wrongWords } from './wrong.ts'
@@ -35,8 +37,8 @@ export interface BuildOptions {
 }
 
 export async function buildSite(options: BuildOptions): Promise<boolean> {
-  const { root, out, say } = options
-  await refuseForeignFolder(out)
+  const { root, say } = options
+  const out = await placeOfSite(options)
   try {
     await mkdir(dirname(out), { recursive: true })
     const free = await takeLock(`${out}.building`, (pid) =>
@@ -44,13 +46,14 @@ export async function buildSite(options: BuildOptions): Promise<boolean> {
     )
     try {
       await recover(out, join(root, '.worked-notes'))
-      return await buildWhole(options)
+      await carriedOver(out)
+      return await buildWhole({ ...options, out })
     } finally {
       await free()
     }
   } catch (error) {
     if (error instanceof UsageError) throw error
-    const said = diskWords(error) ?? (await keptFault(error, join(root, '.worked-notes')))
+    const said = diskWords(error) ?? (await keptFault(error, options))
     say(words`${said}: nothing was built, and the old site stands as it was`)
     return false
   }
@@ -78,7 +81,10 @@ async function buildWhole({ root, content, out, say }: BuildOptions): Promise<bo
     }
     const pictures = new Map([...picturePaths(ledger), ...examplePictures()])
     await publishPictures(work, pictures)
-    await finishSite({ folder: work, ledger, cache: join(root, '.worked-notes', 'cache') })
+    const cache = join(root, '.worked-notes', 'cache')
+    const incomplete = await finishSite({ folder: work, ledger, cache })
+    for (const problem of incomplete) say(printProblem(problem, folder))
+    await writeList(work)
     const wrong = await verifySite(work)
     for (const line of wrongLines(wrong, ledger, folder)) say(line)
     if (wrong.length > 0) {
@@ -114,27 +120,4 @@ async function buildWhole({ root, content, out, say }: BuildOptions): Promise<bo
   if (length > 0)
     say(counted(length, words`left out: ${length} draft`, words`left out: ${length} drafts`))
   return true
-}
-
-/** What nobody foresaw: its first line, and the rest in a file for whoever mends it. */
-async function keptFault(error: unknown, folder: string): Promise<string> {
-  const file = join(folder, 'fault.txt')
-  await mkdir(folder, { recursive: true })
-  await writeFile(file, `${inspect(error)}\n`)
-  const line = error instanceof Error ? error.message.split('\n')[0]?.replace(/\.$/, '') : undefined
-  return words`${line ?? words`unknown`} (more of it in ${relative(process.cwd(), file)})`
-}
-
-/** A folder that holds something else than a site of this kit is never replaced. */
-async function refuseForeignFolder(out: string): Promise<void> {
-  let names: string[]
-  try {
-    names = await readdir(out)
-  } catch {
-    return
-  }
-  if (names.length > 0 && !names.includes('numbers.json'))
-    throw new UsageError(
-      words`${out} holds other files and no site of this kit: name an empty or a new folder`,
-    )
 }

@@ -1,13 +1,15 @@
 /**
  * What a site has besides its pages, made when they are rendered: addresses that hold below any path,
  * the feed, the list of pages, pictures for links that are passed on, the search, headers for the host,
- * the keeper of read pages. In: the rendered site in a folder, the ledger. Out: the folder, whole.
+ * the keeper of read pages. In: the rendered site in a folder, the ledger. Out: the folder, whole, and
+ * what its builder should know of it.
  */
 import { createHash } from 'node:crypto'
 import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises'
 import { dirname, join, sep } from 'node:path'
 import { redirectsOf } from '../card/index.ts'
 import type { Ledger } from '../ledger/load.ts'
+import type { Problem } from '../ledger/problems.ts'
 import { relativePage, relativeStyle } from './addresses.ts'
 import { feedText } from './feed/atom.ts'
 import { headersText, policyOf } from './headers.ts'
@@ -24,7 +26,8 @@ export interface FinishOptions {
   readonly cache: string
 }
 
-export async function finishSite({ folder, ledger, cache }: FinishOptions): Promise<void> {
+export async function finishSite(options: FinishOptions): Promise<readonly Problem[]> {
+  const { folder, ledger, cache } = options
   const { published, calculators, site } = ledger
   const base = site?.base ?? '/'
   const { address } = published.site
@@ -38,7 +41,7 @@ export async function finishSite({ folder, ledger, cache }: FinishOptions): Prom
     readFile(join(folder, 'notes', slug, 'index.html'), 'utf8')
   const feed = await feedText(published, { base, calculators, page })
   if (feed !== undefined) await write('feed.xml', feed)
-  if (address !== undefined) await drawPictures(ledger, folder, cache)
+  const problems = address === undefined ? [] : await drawPictures(ledger, folder, cache)
 
   const days = new Map(published.notes.map(({ slug, date, changed }) => [slug, changed ?? date]))
   const policies = new Set<string>()
@@ -79,6 +82,7 @@ export async function finishSite({ folder, ledger, cache }: FinishOptions): Prom
   const worker =
     site?.offline === true ? workerText(await editionOf(folder), scripts) : goneWorkerText
   await write(workerFile, worker)
+  return problems
 }
 
 const isListed = (file: string, html: string): boolean =>

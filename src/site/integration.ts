@@ -5,7 +5,7 @@
  * Astro's module graphs do not share state, so pages get data from a virtual module and never from
  * `src/ledger`.
  */
-import { resolve, sep } from 'node:path'
+import { dirname, resolve, sep } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { AstroIntegration } from 'astro'
 import type { Plugin } from 'vite'
@@ -149,12 +149,18 @@ function shownOn({ shown }: Ledger): Record<string, string[]> {
   return Object.fromEntries(ids.map(([slug, list]) => [slug, [...new Set(list)]]))
 }
 
-/** Notes kept elsewhere find the packages of the kit. */
+/**
+ * Notes kept elsewhere find the packages of the kit. A note goes by the path that the ledger has of it,
+ * also where that is a link: the bundler would take the file that the link leads to for another one.
+ */
 function notesResolve(holder: LedgerHolder): Plugin {
   return {
     name: 'worked-notes:resolve',
     enforce: 'pre',
     async resolveId(id, importer) {
+      const asked =
+        id.startsWith('.') && importer !== undefined ? resolve(dirname(importer), id) : id
+      if (holder.ledger.notes.some(({ path }) => path === asked)) return asked
       if (importer === undefined || /^[./\0]/.test(id) || id.startsWith('virtual:')) return null
       const from = importer.split('?')[0] ?? ''
       const inside = from.startsWith(holder.ledger.content + sep) && !from.startsWith(root + sep)

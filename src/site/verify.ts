@@ -30,6 +30,7 @@ import { compareTexts, lineIn, type Discrepancy } from './differences.ts'
 import { handedOutFaults } from './handed-out.ts'
 import { compareMade, isMade, missingMade } from './made.ts'
 import { rootedPage } from './addresses.ts'
+import { isOfHost } from './own-files.ts'
 import { partBelow, partOf } from './part.ts'
 import { printedOn, type Kit } from './printed.ts'
 import { loadCalculators } from '../ledger/load.ts'
@@ -57,6 +58,7 @@ export async function verifySite(dist: string): Promise<readonly Discrepancy[]> 
   const files = new Set<string>()
   for (const name of await readdir(dist, { recursive: true })) {
     const file = name.split(sep).join('/')
+    if (isOfHost(file)) continue
     files.add(file)
     if ([/\.html$/, partFile, figuresFile].some((one) => one.test(file)) || isMade(file))
       pages.set(file, rooted(file, await readFile(join(dist, name), 'utf8'), base))

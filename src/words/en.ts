@@ -6466,20 +6466,24 @@ export const texts: Readonly<Record<string, string>> = {
     'What standards and handbooks print, as these calculators use it, each with its source and how far it can be trusted. Before a figure decides anything, hold it against your own copy.',
   'read by no calculator': 'read by no calculator',
   // src/photos/drawing.ts
-  '`{0}` is not a whole drawing: {1}': '`{0}` is not a whole drawing: {1}',
-  'open it in the program it was drawn with and save it once more':
-    'open it in the program it was drawn with and save it once more',
+  '<{0}> stands in <style>': '<{0}> stands in <style>',
   '`{0}` is not a drawing: it has no <svg>': '`{0}` is not a drawing: it has no <svg>',
   '`{0}` does not say how large it is: its <svg> has no `viewBox`':
     '`{0}` does not say how large it is: its <svg> has no `viewBox`',
+  '`\\` in a style or an attribute': '`\\` in a style or an attribute',
   'its style': 'its style',
+  '`{0}` names a folder of the machine it was drawn on: `{1}`':
+    '`{0}` names a folder of the machine it was drawn on: `{1}`',
+  'take it out and save as plain SVG, or save the drawing as PNG':
+    'take it out and save as plain SVG, or save the drawing as PNG',
+  '`{0}` is not a whole drawing: {1}': '`{0}` is not a whole drawing: {1}',
+  'open it in the program it was drawn with and save it once more':
+    'open it in the program it was drawn with and save it once more',
   '`{0}` holds {1}: a drawing on the site runs nothing':
     '`{0}` holds {1}: a drawing on the site runs nothing',
   'save it as plain SVG, or as PNG': 'save it as plain SVG, or as PNG',
   '`{0}` holds {1}: a drawing on the site asks for no other file and holds none':
     '`{0}` holds {1}: a drawing on the site asks for no other file and holds none',
-  'take it out and save as plain SVG, or save the drawing as PNG':
-    'take it out and save as plain SVG, or save the drawing as PNG',
   // src/photos/facts.ts
   'a phone saves this kind by itself: share or export it as JPEG, and set its camera to JPEG for the next ones':
     'a phone saves this kind by itself: share or export it as JPEG, and set its camera to JPEG for the next ones',
@@ -6676,9 +6680,6 @@ export const texts: Readonly<Record<string, string>> = {
     'no feed, no list of pages and no pictures for links: they need the address of the site (`address` in site.yaml, or SITE_URL)',
   'left out: {0} draft': 'left out: {0} draft',
   'left out: {0} drafts': 'left out: {0} drafts',
-  '{0} (more of it in {1})': '{0} (more of it in {1})',
-  '{0} holds other files and no site of this kit: name an empty or a new folder':
-    '{0} holds other files and no site of this kit: name an empty or a new folder',
   // src/site/dead-links.ts
   'a link to `{0}` leads nowhere': 'a link to `{0}` leads nowhere',
   'a link to `{0}`: there is no such place on that page':
@@ -6704,6 +6705,9 @@ export const texts: Readonly<Record<string, string>> = {
   '`{0}` fails when the page is made: {1}': '`{0}` fails when the page is made: {1}',
   'what stands in braces is JavaScript; numbers are worked by the kit alone: `{name}`':
     'what stands in braces is JavaScript; numbers are worked by the kit alone: `{name}`',
+  // src/site/fault.ts
+  '{0} (more of it in {1})': '{0} (more of it in {1})',
+  'no page can be made of `{0}`': 'no page can be made of `{0}`',
   // src/site/feed/atom.ts
   '{0} in place of {1}': '{0} in place of {1}',
   'Verdict changed: {0}, was {1}, now {2}': 'Verdict changed: {0}, was {1}, now {2}',
@@ -6740,9 +6744,28 @@ export const texts: Readonly<Record<string, string>> = {
   'The network does not answer, and this page was not read before.':
     'The network does not answer, and this page was not read before.',
   'The notes': 'The notes',
+  // src/site/own-files.ts
+  'the new site has {0} of its own, and what is so called in `{1}` no build made: move it elsewhere':
+    'the new site has {0} of its own, and what is so called in `{1}` no build made: move it elsewhere',
+  '{0} holds other files and no site of this kit: name an empty or a new folder':
+    '{0} holds other files and no site of this kit: name an empty or a new folder',
+  '`{0}` holds what no build of this kit made, and a build would replace it: {1}. Move it elsewhere (names at the top that begin with a dot, `CNAME` and `robots.txt` may stay)':
+    '`{0}` holds what no build of this kit made, and a build would replace it: {1}. Move it elsewhere (names at the top that begin with a dot, `CNAME` and `robots.txt` may stay)',
+  '{0} and {1} more': '{0} and {1} more',
   // src/site/page.ts
   'cannot be shown yet': 'cannot be shown yet',
   '(quoted from {0})': '(quoted from {0})',
+  // src/site/places.ts
+  'name another folder, such as `--out ../my-site`':
+    'name another folder, such as `--out ../my-site`',
+  '`{0}` is the folder of the notes': '`{0}` is the folder of the notes',
+  '`{0}` has the folder of the notes in it, and a build replaces the whole folder':
+    '`{0}` has the folder of the notes in it, and a build replaces the whole folder',
+  '`{0}` lies in the folder of the notes, where the next build would read it as theirs':
+    '`{0}` lies in the folder of the notes, where the next build would read it as theirs',
+  '`{0}` belongs to the kit itself': '`{0}` belongs to the kit itself',
+  '`{0}` is a file: the site is a folder, name one with `--out`':
+    '`{0}` is a file: the site is a folder, name one with `--out`',
   // src/site/printed.ts
   'the table': 'the table',
   'the entry of `{0}`': 'the entry of `{0}`',
@@ -6781,6 +6804,11 @@ export const texts: Readonly<Record<string, string>> = {
   '{0}, now {1}': '{0}, now {1}',
   // src/site/social/headline.ts
   '{0}; verdict: {1}': '{0}; verdict: {1}',
+  // src/site/social/pictures.ts
+  'the picture for links leaves {0} of the title out: its font does not have them':
+    'the picture for links leaves {0} of the title out: its font does not have them',
+  'the page shows the whole title; the font has Latin, Greek and Cyrillic letters and most signs':
+    'the page shows the whole title; the font has Latin, Greek and Cyrillic letters and most signs',
   // src/site/verify.ts
   'there is no numbers.json: this is not a finished site':
     'there is no numbers.json: this is not a finished site',

@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { UsageError } from '../../src/cli/options.ts'
 import { buildSite } from '../../src/site/build.ts'
+import { writeList } from '../../src/site/own-files.ts'
 import { command } from './command.ts'
 import { builtSite, copyOf, filesIn, root, small, temporaryFolder } from './site.ts'
 
@@ -55,6 +56,7 @@ describe('the folder of the site', () => {
   it('takes the new site whole: what the old one had and the new one has not is gone', async () => {
     const out = await siteIn('whole')
     await writeFile(join(out, 'notes', 'left-over.html'), 'old')
+    await writeList(out)
     expect((await build(out)).done).toBe(true)
     expect([...(await filesIn(out)).keys()]).not.toContain('notes/left-over.html')
   })

@@ -135,6 +135,11 @@ describe('a picture that names itself badly', () => {
       '7:5 error picture-with-spaces: `![The pump](./my pump.jpg)` is read as words: the file’s name has spaces | hint: write `![The pump](./my%20pump.jpg)`',
     ],
     [
+      'has spaces and a percent sign in its address',
+      'So: ![t](./all% done #2.jpg)',
+      '7:5 error picture-with-spaces: `![t](./all% done #2.jpg)` is read as words: the file’s name has spaces | hint: write `![t](./all%25%20done%20%232.jpg)`',
+    ],
+    [
       'is one of two that differ in capitals',
       '![The twin](./Twin.jpg)',
       '7:1 warning case-twins: `Twin.jpg` and `twin.JPG` differ in capitals only: on many machines they are one file | hint: give one of them another name',

@@ -63,10 +63,38 @@ describe('a drawing is refused', () => {
       '<rect style="fill: url( \'//example.org/a\' )"/>',
       'drawing-refers-elsewhere',
     ],
+    [
+      'an element that parts a style',
+      '<style>rect { fill: u<g/>rl(https://example.org/) }</style>',
+      'drawing-broken',
+    ],
     ['letters that stand for more', '<text>&lol;</text>', 'drawing-broken'],
     ['a tag that is not closed', '<g><rect/>', 'drawing-broken'],
   ])('with %s', (_, inside, due, more = '') => {
     expect(ruleOf(svg(inside, more))).toBe(due)
+  })
+
+  it.each([
+    '<style>rect { fill: u\\rl(https://example.org/) }</style>',
+    '<rect fill="u\\rl(https://example.org/)"/>',
+    '<style>@im\\port "https://example.org/a.css";</style>',
+    '<style>@font-f\\ace { font-family: a }</style>',
+    '<style>rect { fill: src("https://example.org/") }</style>',
+    '<style>rect { fill: u<![CDATA[rl(https://example.org/)]]> }</style>',
+    '<style>rect { fill: u<!-- -->rl(https://example.org/) }</style>',
+    '<rect fill="url(#a) url(https://example.org/)"/>',
+  ])('with a style that fetches, disguised: %s', (inside) => {
+    expect(ruleOf(svg(inside))).toBe('drawing-refers-elsewhere')
+  })
+
+  it.each([
+    '<g id="/home/anna/van/loop.svg"/>',
+    '<g class="file:///srv/loop"/>',
+    '<g id="C:\\Users\\anna\\loop"/>',
+    '<title>/Users/anna/loop.svg</title>',
+    '<style>.a { font-family: "/Volumes/anna/a" }</style>',
+  ])('with a folder of a machine: %s', (inside) => {
+    expect(ruleOf(svg(inside))).toBe('drawing-names-a-folder')
   })
 
   it('that makes a few letters into gigabytes', () => {
@@ -86,6 +114,16 @@ describe('a drawing is refused', () => {
       text: '`loop.svg` holds `onclick`: a drawing on the site runs nothing',
       hint: 'save it as plain SVG, or as PNG',
     })
+    expect(readDrawing(svg('<style>a{b:u\\rl(x)}</style>'), 'loop.svg')).toEqual({
+      rule: 'drawing-refers-elsewhere',
+      text: '`loop.svg` holds `\\` in a style or an attribute: a drawing on the site asks for no other file and holds none',
+      hint: 'take it out and save as plain SVG, or save the drawing as PNG',
+    })
+    expect(readDrawing(svg('<g id="/home/anna/loop"/>'), 'loop.svg')).toEqual({
+      rule: 'drawing-names-a-folder',
+      text: '`loop.svg` names a folder of the machine it was drawn on: `/home/anna/loop`',
+      hint: 'take it out and save as plain SVG, or save the drawing as PNG',
+    })
     expect(readDrawing(svg('\n<g>\n<path d="M0 0">\n</g>'), 'loop.svg')).toEqual({
       rule: 'drawing-broken',
       text: '`loop.svg` is not a whole drawing: </g> closes nothing in line 4',
@@ -100,9 +138,9 @@ describe('a drawing is written anew', () => {
 <!-- saved by Anna Example -->
 <!DOCTYPE svg PUBLIC "-//W3C//DTD SVG 1.1//EN" "http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd">
 <svg xmlns="http://www.w3.org/2000/svg" xmlns:p="http://example.org/program" viewBox="0 0 40 30" p:docname="/home/anna/loop.svg">
-<metadata><creator>Anna Example</creator></metadata><p:view zoom="2"><p:grid/></p:view>
-<title>The loop</title><g id="a" p:label="Anna"><path d="M0 0L40 30" style='fill:none'/></g>
-<style><![CDATA[path > g { stroke: red }]]></style><use href="#a"/>
+<metadata><creator>Anna Example</creator></metadata><desc>of Anna</desc><p:view zoom="2"><p:grid/></p:view>
+<title>The loop</title><g id="a" p:label="Anna" data-file="/home/anna/loop.svg"><path d="M0 0L40 30" style='fill:none'/></g>
+<style>/* Anna */<![CDATA[path > g { stroke: red }]]></style><use href="#a"/>
 </svg>`
     const read = readDrawing(drawn, 'loop.svg')
     expect(read).toEqual({
@@ -111,10 +149,19 @@ describe('a drawing is written anew', () => {
       svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 40 30">
 
 <title>The loop</title><g id="a"><path d="M0 0L40 30" style="fill:none"/></g>
-<style>path &gt; g { stroke: red }</style><use href="#a"/>
+<style> path &gt; g { stroke: red }</style><use href="#a"/>
 </svg>
 `,
     })
+  })
+
+  it.each([
+    `<rect fill="url(#a)" stroke="url( '#b' )"/>`,
+    '<style>rect { fill: url("#a") }</style>',
+    '<a-b:note xmlns:a-b="http://example.org/home/anna"/>',
+    '<text>/home/ is where the site lies</text>',
+  ])('also with %s', (inside) => {
+    expect(ruleOf(svg(inside))).toBe('fine')
   })
 
   it.each([

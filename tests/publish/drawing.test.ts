@@ -2,12 +2,16 @@
  * The lines of a note's picture: broken by the font's own widths, cut where they do not fit, without the
  * signs that the font does not have.
  */
-import { readFile } from 'node:fs/promises'
+import { readFile, rm, writeFile } from 'node:fs/promises'
 import { createRequire } from 'node:module'
+import { join } from 'node:path'
 import fc from 'fast-check'
 import { beforeAll, expect, it } from 'vitest'
-import { drawing, lines, width } from '../../src/site/social/drawing.ts'
+import { loadLedger } from '../../src/ledger/load.ts'
+import { drawing, lines, lostSigns, width } from '../../src/site/social/drawing.ts'
 import { readFont, type FontWidths } from '../../src/site/social/font.ts'
+import { drawPictures } from '../../src/site/social/pictures.ts'
+import { copyOf, root } from '../build/site.ts'
 
 let font: FontWidths
 beforeAll(async () => {
@@ -43,6 +47,31 @@ it('every line fits, none is lost but behind a dot-dot-dot, for any text', () =>
   )
 })
 
+it('knows which signs of a title it cannot show', async () => {
+  expect(lostSigns('Pump 泵 pump 泵 🚐\ufe0f, Ω µ ½ é ß Ж', font)).toEqual(['泵', '🚐'])
+  const content = await copyOf(join(root, 'tests/build/fixtures/published'))
+  const note = join(content, 'notes/clamp-meter.mdx')
+  const text = await readFile(note, 'utf8')
+  await writeFile(note, text.replace('What the meter said', 'What the 泵 meter said 🚐'))
+  const problems = await drawPictures(
+    await loadLedger(content),
+    join(content, 'x'),
+    join(content, 'y'),
+  )
+  expect(problems).toEqual([
+    {
+      rule: 'title-not-in-font',
+      level: 'warning',
+      file: 'notes/clamp-meter.mdx',
+      line: 2,
+      column: 1,
+      text: 'the picture for links leaves `泵` and `🚐` of the title out: its font does not have them',
+      hint: 'the page shows the whole title; the font has Latin, Greek and Cyrillic letters and most signs',
+    },
+  ])
+  await rm(content, { recursive: true })
+})
+
 it('writes no sign of a text as markup', () => {
   const svg = drawing(
     {
@@ -51,7 +80,7 @@ it('writes no sign of a text as markup', () => {
       vehicle: '</svg>',
       date: '1 May 2026',
       notice: undefined,
-      headline: { label: '<b>', value: '1 < 2', how: '&' },
+      headline: { label: '<b>', value: '1 < 2', how: '&', date: '2026-05-01' },
     },
     { plain: font, bold: font },
   )

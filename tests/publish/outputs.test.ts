@@ -229,6 +229,14 @@ describe('the head of a page', () => {
   })
 })
 
+it('the search knows what builders call their numbers, blocks and parts', () => {
+  const read = JSON.parse(text('search/names.json')) as { names: string[][] }
+  const named = read.names.map((entry) => entry.at(-1))
+  expect(named).toEqual(
+    expect.arrayContaining(['draw', 'measured', 'pumpFuse', 'pumpFuse.fuse', 'impeller']),
+  )
+})
+
 describe('the picture of a note', () => {
   it('is of the usual size, tells nothing but the picture, and is another where the number is', async () => {
     const names = ['bilge-pump', 'clamp-meter'].map((slug) => `notes/${slug}/social.png`)

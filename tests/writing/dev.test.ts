@@ -115,7 +115,7 @@ Half of it: {(1).foo.bar}, and {1 + 1} is two. <b title={(2).at.once}>Bold.</b>
   test('lets no site be built, and is told without a stack', async () => {
     const other = await copyOf(small)
     await writeFile(join(other, pump), sound + failing)
-    const out = join(other, 'dist')
+    const out = `${other}-dist`
     const { code, out: lines, err } = await command('build', ['--content', other, '--out', out])
     expect([code, err]).toEqual([1, ''])
     expect(lines).toMatch(/pump-circuit\.mdx:\d+:14 error: `\{\(1\)\.foo\.bar\}` fails when/)
@@ -130,7 +130,7 @@ test('an element that fails lets no site be built: its page is named, the stack 
   const other = await copyOf(small)
   const bad = '\n\nexport const Bad = (props) => props.wire.size\n\n<Bad />\n'
   await writeFile(join(other, pump), sound + bad)
-  const out = join(other, 'dist')
+  const out = `${other}-dist`
   const { code, out: lines, err } = await command('build', ['--content', other, '--out', out])
   expect(code).toBe(1)
   expect(err).toMatch(/^`(?:\/kit)?\/notes\/pump-circuit\/` cannot be made\n$/)

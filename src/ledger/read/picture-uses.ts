@@ -84,7 +84,7 @@ export function checkPictureText(ctx: ReadContext, { position }: Text): void {
       {
         rule: 'picture-with-spaces',
         text: words`\`${all}\` is read as words: the file’s name has spaces`,
-        hint: words`write \`![${alt}](${address.replace(/\s/g, '%20')})\``,
+        hint: words`write \`![${alt}](${address.replace(/%(?![0-9a-f]{2})|[\s#?]/gi, encodeURIComponent)})\``,
       },
     )
   }

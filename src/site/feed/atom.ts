@@ -2,8 +2,8 @@
  * The feed (Atom, RFC 4287): the latest notes in full, and an entry for each day on which a block's
  * verdict became another. In: the worked ledger, its calculators, the pages as rendered. Out: its text.
  *
- * Ids are tags (RFC 4151) of the host, the day and the note's name, so that they stay when the site
- * moves to another path. Days are those of the notes; there is no clock in it. It can be written again
+ * Ids are tags (RFC 4151) of the host, the day and the note's first name, so that they stay when the site
+ * moves to another path, or the note gets another name. Days are those of the notes; there is no clock in it. It can be written again
  * from a finished site, which is how `verify` holds it.
  */
 import type { Calculator } from '../../../calculators/define.ts'
@@ -84,7 +84,7 @@ export async function feedText(
 function noteEntry(note: PublishedNote, home: URL, ctx: CardContext, options: FeedOptions): Entry {
   const link = new URL(`notes/${note.slug}/`, home).href
   return {
-    id: tag(home, note.date, `notes/${note.slug}`),
+    id: tag(home, note.date, `notes/${firstName(note)}`),
     title: note.title,
     link,
     published: note.date,
@@ -105,7 +105,8 @@ function flipEntry(flip: Flip, home: URL, ctx: CardContext): Entry {
   const link = new URL(`notes/${block.note}/#${block.name}`, home).href
   const [was, is] = [verdictWords[before], verdictWords[after]]
   const linkHtml = `<a href="${escape(link)}">${escape(block.title)}</a>`
-  const noteTitle = escape(ctx.note(block.note)?.title ?? block.note)
+  const note = ctx.note(block.note)
+  const noteTitle = escape(note?.title ?? block.note)
   const causes = because.map((number) => {
     const old = ctx.number(number.replaces ?? '')
     const now = textOf(number)
@@ -113,7 +114,7 @@ function flipEntry(flip: Flip, home: URL, ctx: CardContext): Entry {
     return `<li>${escape(labelOf(number, ctx))}: ${escape(said)}</li>`
   })
   return {
-    id: tag(home, date, `notes/${block.note}/${block.name}`),
+    id: tag(home, date, `notes/${note === undefined ? block.note : firstName(note)}/${block.name}`),
     title: words`Verdict changed: ${block.title}, was ${was}, now ${is}`,
     link,
     published: date,
@@ -129,6 +130,8 @@ function flipEntry(flip: Flip, home: URL, ctx: CardContext): Entry {
       ),
   }
 }
+
+const firstName = ({ slug, was = [] }: PublishedNote): string => was[0] ?? slug
 
 /** The day of the last change: its author's, or that of a number that took another's place below it. */
 function lastMoved({ slug, date, changed = date }: PublishedNote, published: Published): string {

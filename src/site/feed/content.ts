@@ -5,6 +5,7 @@
  */
 import { parseFragment, serialize, type DefaultTreeAdapterTypes } from 'parse5'
 import { escape } from '../../card/html.ts'
+import { words } from '../../words/words.ts'
 
 type Node = DefaultTreeAdapterTypes.ChildNode
 type Parent = DefaultTreeAdapterTypes.ParentNode
@@ -57,6 +58,9 @@ const isElement = (node: Node): node is Element => 'tagName' in node
 function plain(nodes: readonly Node[], address: string, parent: Parent): Node[] {
   return nodes.flatMap((node): Node[] => {
     if (!isElement(node)) return node.nodeName === '#comment' ? [] : [inside(node, parent)]
+    const box = boxOf(node)
+    if (box !== undefined)
+      return [inside({ nodeName: '#text', value: box, parentNode: null }, parent)]
     if (dropped.has(node.tagName) || hidden(node)) return []
     if (!kept.has(node.tagName)) return plain(node.childNodes, address, parent)
     node.attrs = node.attrs
@@ -71,6 +75,13 @@ function plain(nodes: readonly Node[], address: string, parent: Parent): Node[] 
     node.childNodes = plain(node.childNodes, address, node)
     return [inside(node, parent)]
   })
+}
+
+/** What stands for the drawn box of a task; one that is carried on elsewhere says so in words. */
+function boxOf({ attrs }: Element): string | undefined {
+  const of = (key: string): string => attrs.find(({ name }) => name === key)?.value ?? ''
+  if (!/\bmark-task\b/.test(of('class'))) return undefined
+  return of('aria-label') === words`done` ? '☑' : '☐'
 }
 
 const hidden = ({ attrs }: Element): boolean =>

@@ -17,8 +17,14 @@ import {
 import type { Published } from '../../ledger/published.ts'
 import { words } from '../../words/words.ts'
 
-/** What it is called, what it is, where it stands (from the site's root), and in which note. */
-export type NameEntry = readonly [label: string, value: string, path: string, note: string]
+/** What it is called, what it is, where it stands (from the site's root), in which note, and its name there. */
+export type NameEntry = readonly [
+  label: string,
+  value: string,
+  path: string,
+  note: string,
+  name: string,
+]
 
 function nameEntries(
   published: Published,
@@ -36,19 +42,21 @@ function nameEntries(
     const later = ctx.replacedBy(number.id)
     const value =
       later === undefined ? textOf(number) : words`${textOf(number)}, now ${textOf(later)}`
-    return [[named, value, storyHref(number.id, ctx).slice(1), noteTitle(number.note)]]
+    return [[named, value, storyHref(number.id, ctx).slice(1), noteTitle(number.note), number.name]]
   })
   const blocks = published.blocks.map((block): NameEntry => [
     block.title,
     verdictWords[verdictName(block)],
     `notes/${block.note}/#${block.name}`,
     noteTitle(block.note),
+    block.name,
   ])
   const parts = (published.parts ?? []).map(({ what, size, note, name }): NameEntry => [
     size === undefined ? what : `${what}, ${size}`,
     words`part`,
     `notes/${note}/#${name}`,
     noteTitle(note),
+    name,
   ])
   return [...parts, ...blocks, ...numbers]
 }

@@ -56,6 +56,12 @@ export function drawing(said: Words, fonts: Fonts): string {
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" font-family="DejaVu Sans">${parts.join('')}</svg>`
 }
 
+/** Signs of a text that the pictures cannot show, each once; those that show nothing anywhere do not count. */
+export const lostSigns = (text: string, font: FontWidths): readonly string[] =>
+  [...new Set(text)].filter(
+    (sign) => !font.has(sign) && !/[\s\p{Default_Ignorable_Code_Point}]/u.test(sign),
+  )
+
 function headlineParts({ label, value, how }: Headline, fonts: Fonts): string[] {
   const size = fitting(value, fonts.bold, 104)
   return [

@@ -25,6 +25,8 @@ export interface Headline {
   readonly value: string
   /** `worked out, rests on a guess`, and the block’s verdict. */
   readonly how: string
+  /** YYYY-MM-DD: since when it is what it is. */
+  readonly date: string
 }
 
 export function headlineOf(
@@ -46,7 +48,27 @@ export function headlineOf(
       block === undefined
         ? howWords(number)
         : words`${howWords(number)}; verdict: ${verdictWords[verdictName(block)]}`,
+    date: since(number, ctx),
   }
+}
+
+/** When it was typed; of a result, when the last number below it took the place of another. */
+function since(number: PublishedNumber, ctx: CardContext): string {
+  if (number.typed !== undefined) return number.date
+  const note = ctx.note(number.note)
+  const seen = new Set<string>()
+  let last = note?.changed ?? number.date
+  const look = (id: string): void => {
+    if (seen.has(id)) return
+    seen.add(id)
+    const found = ctx.number(id)
+    if (found?.replaces !== undefined && found.date > last) last = found.date
+    for (const below of found?.rests ?? []) look(below)
+    const later = ctx.replacedBy(id)
+    if (later !== undefined) look(later.id)
+  }
+  look(number.id)
+  return last
 }
 
 function headlineNumber(slug: string, ctx: CardContext): PublishedNumber | undefined {

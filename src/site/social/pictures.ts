@@ -1,6 +1,6 @@
 /**
  * Draws the picture of every note into the site: `notes/<slug>/social.png`. In: the ledger and the site's
- * folder. Out: the files.
+ * folder. Out: the files, and a problem for each title that a picture cannot show whole.
  *
  * The font comes with the kit and is the only one that the drawing may find, so that the bytes do not
  * depend on the machine. A picture that was drawn before is taken from the cache, by what it says.
@@ -13,11 +13,16 @@ import sharp from 'sharp'
 import { dateWords } from '../../card/index.ts'
 import { escape } from '../../card/html.ts'
 import type { Ledger } from '../../ledger/load.ts'
+import type { NoteSource } from '../../ledger/note-source.ts'
+import type { Problem } from '../../ledger/problems.ts'
+import { problemAt } from '../../ledger/report.ts'
 import { pruneCopies } from '../../photos/prune.ts'
-import { drawing, type Fonts } from './drawing.ts'
-import { readFont } from './font.ts'
+import { drawing, lostSigns, type Fonts } from './drawing.ts'
+import { readFont, type FontWidths } from './font.ts'
 import { headlineOf } from './headline.ts'
 import { socialPath } from './path.ts'
+import { allOf } from '../../words/lists.ts'
+import { words } from '../../words/words.ts'
 
 const fontFolder = dirname(
   createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf'),
@@ -40,10 +45,10 @@ async function fonts(): Promise<Fonts> {
 }
 
 export async function drawPictures(
-  { published, calculators }: Pick<Ledger, 'published' | 'calculators'>,
+  { published, calculators, notes: sources }: Pick<Ledger, 'published' | 'calculators' | 'notes'>,
   folder: string,
   cache: string,
-): Promise<void> {
+): Promise<readonly Problem[]> {
   await pinFonts(cache)
   const widths = await fonts()
   const { site, notes } = published
@@ -52,14 +57,15 @@ export async function drawPictures(
   const draw = async (index: number): Promise<void> => {
     const note = notes[index]
     if (note === undefined) return
+    const headline = headlineOf(published, note.slug, calculators)
     const svg = drawing(
       {
         site: site.title,
         title: note.title,
         vehicle: site.vehicle,
-        date: dateWords(note.changed ?? note.date),
+        date: dateWords(headline?.date ?? note.changed ?? note.date),
         notice: site.notice,
-        headline: headlineOf(published, note.slug, calculators),
+        headline,
       },
       widths,
     )
@@ -73,6 +79,26 @@ export async function drawPictures(
   const atOnce = 4
   await Promise.all(Array.from({ length: atOnce }, (_, index) => draw(index)))
   await pruneCopies(named, kept)
+  return sources.flatMap((source) => lostInTitle(source, widths.bold))
+}
+
+function lostInTitle({ file, raw, meta }: NoteSource, font: FontWidths): readonly Problem[] {
+  const lost = lostSigns(meta.title, font)
+  if (lost.length === 0) return []
+  const line = raw.split(/\r\n?|\n/).findIndex((one) => one.startsWith('title:')) + 1
+  const signs = allOf(lost.map((sign) => `\`${sign}\``))
+  return [
+    problemAt(
+      file,
+      { line: Math.max(1, line), column: 1 },
+      {
+        rule: 'title-not-in-font',
+        level: 'warning',
+        text: words`the picture for links leaves ${signs} of the title out: its font does not have them`,
+        hint: words`the page shows the whole title; the font has Latin, Greek and Cyrillic letters and most signs`,
+      },
+    ),
+  ]
 }
 
 async function pictureOf(svg: string, key: string, cache: string): Promise<Buffer> {
