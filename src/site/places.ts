@@ -10,7 +10,7 @@ import { words } from '../words/words.ts'
 
 /** The kit's own, which a build reads or works in. */
 const ofKit = [
-  ...['.ci', '.git', '.worked-notes', 'calculators', 'components', 'content'],
+  ...['.ci', '.git', '.worked-notes/cache', 'calculators', 'components', 'content'],
   ...['node_modules', 'public', 'src', 'tests'],
 ]
 
@@ -40,7 +40,7 @@ export async function placeOfSite({ root, content, out }: Places): Promise<strin
       elsewhere,
     )
   const own = await Promise.all(ofKit.map((name) => realFolder(join(kit, name))))
-  if (site === kit || isInside(kit, site) || own.some((one) => one === site || isInside(site, one)))
+  if (own.some((one) => one === site || isInside(site, one) || isInside(one, site)))
     throw refused(words`\`${out}\` belongs to the kit itself`, elsewhere)
   return site
 }

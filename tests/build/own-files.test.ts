@@ -268,7 +268,7 @@ describe('a site is not made', () => {
     )
   })
 
-  it.each(['.', 'src', 'src/new', 'public', 'content', 'node_modules/site'])(
+  it.each(['.', 'src', 'src/new', 'public', 'content', 'node_modules/site', '.worked-notes'])(
     'at %s of the kit',
     async (name) => {
       const place = join(root, name)
@@ -292,7 +292,7 @@ describe('a site is not made', () => {
   })
 
   it('but beside all that', async () => {
-    for (const name of ['dist', 'site', 'contents', 'srcs/a'])
+    for (const name of ['dist', 'site', 'contents', 'srcs/a', '.worked-notes/bench/dist'])
       expect(await placeOfSite({ root, content, out: join(root, name) })).toMatch(/.*/)
     const beside = join(folder, 'truck/content-site')
     expect(await placeOfSite({ root, content, out: beside })).toBe(beside)
