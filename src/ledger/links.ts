@@ -163,7 +163,7 @@ function fileFault(path: string, { site }: Known): Said {
     text: words`a link to \`${path}\`: nothing is put on the site there`,
     hint:
       note === undefined
-        ? words`a note is \`./its-name.mdx\`, a page of the site begins with a stroke, such as \`/numbers/\``
+        ? words`a note is \`./its-name.mdx\`, a page of the site begins with a slash, such as \`/numbers/\``
         : words`write \`./${note}\``,
   }
 }

@@ -59,7 +59,7 @@ export function sitePageFault(path: string, site: Families, notes: Notes): Said 
   if (/\/(?:\?.*)?$/.test(path)) return undefined
   return {
     rule: 'dead-link',
-    text: words`a link to \`${path}\`: addresses of pages end in a stroke`,
+    text: words`a link to \`${path}\`: addresses of pages end in a slash`,
     hint: words`write \`${path}/\``,
   }
 }

@@ -5608,8 +5608,8 @@ export const texts: Readonly<Record<string, string>> = {
   'did you mean `#{0}`?': 'did you mean `#{0}`?',
   'a link to `{0}`: nothing is put on the site there':
     'a link to `{0}`: nothing is put on the site there',
-  'a note is `./its-name.mdx`, a page of the site begins with a stroke, such as `/numbers/`':
-    'a note is `./its-name.mdx`, a page of the site begins with a stroke, such as `/numbers/`',
+  'a note is `./its-name.mdx`, a page of the site begins with a slash, such as `/numbers/`':
+    'a note is `./its-name.mdx`, a page of the site begins with a slash, such as `/numbers/`',
   'write `./{0}`': 'write `./{0}`',
   '`was: {0}` is what the note is called now': '`was: {0}` is what the note is called now',
   '`was: {0}` is said by two notes: its address can lead to one only':
@@ -5649,8 +5649,8 @@ export const texts: Readonly<Record<string, string>> = {
     'write `writing: true` into `site.yaml`: it is only there with that',
   'write `/{0}/`': 'write `/{0}/`',
   'all notes are on `/`': 'all notes are on `/`',
-  'a link to `{0}`: addresses of pages end in a stroke':
-    'a link to `{0}`: addresses of pages end in a stroke',
+  'a link to `{0}`: addresses of pages end in a slash':
+    'a link to `{0}`: addresses of pages end in a slash',
   'write `{0}/`': 'write `{0}/`',
   'a link to `{0}`: the site has no such page': 'a link to `{0}`: the site has no such page',
   // src/ledger/part-kinds.ts

@@ -259,7 +259,7 @@ describe('a link', () => {
     [
       'to a page without the stroke at its end',
       '[a](/numbers)',
-      '7:1 error dead-link: a link to `/numbers`: addresses of pages end in a stroke | hint: write `/numbers/`',
+      '7:1 error dead-link: a link to `/numbers`: addresses of pages end in a slash | hint: write `/numbers/`',
     ],
     [
       'to no page of the site',
@@ -299,7 +299,7 @@ describe('a link', () => {
     [
       'to a file that nobody puts on the site',
       '[a](./sheet.pdf)',
-      '7:1 error dead-link: a link to `./sheet.pdf`: nothing is put on the site there | hint: a note is `./its-name.mdx`, a page of the site begins with a stroke, such as `/numbers/`',
+      '7:1 error dead-link: a link to `./sheet.pdf`: nothing is put on the site there | hint: a note is `./its-name.mdx`, a page of the site begins with a slash, such as `/numbers/`',
     ],
     [
       'to what no page can lead to',
