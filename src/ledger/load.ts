@@ -115,7 +115,11 @@ export async function loadLedger(
         line: 1,
         column: 1,
       })
-    const bytes = await readFile(path)
+    const bytes = await readFile(path).catch(() => undefined)
+    if (bytes === undefined) {
+      problems.push(...own, unreadable(name))
+      continue
+    }
     const parsed = (options.read ?? parseNote)(bytes, file)
     own.push(...parsed.problems)
     const draft = isDraft(parsed.frontmatter)
@@ -272,7 +276,8 @@ async function noteFiles(content: string, problems: Problem[]): Promise<string[]
       line: 1,
       column: 1,
     })
-  const notes = names.filter((name) => name.endsWith('.mdx')).sort()
+  // A dot in front hides a file: what an editor leaves while one is open.
+  const notes = names.filter((name) => name.endsWith('.mdx') && !name.startsWith('.')).sort()
   if (notes.length === 0)
     problems.push({
       rule: 'no-notes',
@@ -285,6 +290,16 @@ async function noteFiles(content: string, problems: Problem[]): Promise<string[]
     })
   return notes
 }
+
+const unreadable = (name: string): Problem => ({
+  rule: 'note-unreadable',
+  level: 'error',
+  text: words`\`${name}\` cannot be read: it is a folder, a link that leads nowhere, or not yours to read`,
+  hint: words`put the note itself there`,
+  file: `notes/${name}`,
+  line: 1,
+  column: 1,
+})
 
 function slugOf(specifier: string, names: readonly string[]): string | undefined {
   const path = posix.normalize(specifier)

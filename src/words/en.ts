@@ -5632,6 +5632,9 @@ export const texts: Readonly<Record<string, string>> = {
   'the content folder has no notes': 'the content folder has no notes',
   'put the first one into `notes/`, for example `notes/donor.mdx`':
     'put the first one into `notes/`, for example `notes/donor.mdx`',
+  '`{0}` cannot be read: it is a folder, a link that leads nowhere, or not yours to read':
+    '`{0}` cannot be read: it is a folder, a link that leads nowhere, or not yours to read',
+  'put the note itself there': 'put the note itself there',
   // src/ledger/names.ts
   'an id must not be empty': 'an id must not be empty',
   '`{0}` is a reserved word of the language behind the braces':
