@@ -5,18 +5,22 @@
 import { givenIds, usedGiven } from '../ledger/given.ts'
 import type { PublishedBlock, PublishedNumber } from '../ledger/published.ts'
 import type { CardContext } from './context.ts'
-import { inForce } from './in-force.ts'
 
-/** The numbers at the bottom of it all (nothing rests below them), in the order they are met. */
+/**
+ * The numbers at the bottom of it all (nothing rests below them), in the order they are met. Where a later
+ * number took one's place, the later one is what holds.
+ */
 export function rootsOf(ids: readonly string[], ctx: CardContext): PublishedNumber[] {
   const seen = new Set<string>()
   const roots: PublishedNumber[] = []
   const walk = (id: string) => {
-    // Where a later number took its place, the later one's is what holds.
-    const number = inForce(id, ctx)
-    if (number === undefined || seen.has(number.id)) return
-    seen.add(number.id)
-    if (number.rests.length === 0) roots.push(number)
+    if (seen.has(id)) return
+    seen.add(id)
+    const later = ctx.replacedBy(id)
+    const number = ctx.number(id)
+    if (later !== undefined) walk(later.id)
+    else if (number === undefined) return
+    else if (number.rests.length === 0) roots.push(number)
     else number.rests.forEach(walk)
   }
   ids.forEach(walk)

@@ -110,7 +110,8 @@ function write(
     card.current = made
     sight.exchanged(card, made)
   }
-  card.current.className = `card card-${mode}`
+  const name = `card card-${mode}`
+  if (card.current.className !== name) card.current.className = name
   const pieces = cardPieces(block, ctx, mode, parts)
   card.pieces = pieces.map((html, index) => exchanged(card, index, html))
   return true

@@ -121,6 +121,11 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
       const html = verdictHtml(block)
       if (element.innerHTML !== html) element.innerHTML = html
     }
+  }
+
+  // It counts all that the note has, which is more than a key moves.
+  const showTallies = afterQuiet(writeTallies)
+  function writeTallies(): void {
     for (const element of tallies) {
       const html = tallyHtml(element.dataset.tally ?? '', ctx)
       if (element.innerHTML !== html) element.innerHTML = html
@@ -146,6 +151,7 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
       showNumbers(moved)
       showVerdicts()
     })
+    showTallies()
     showStories()
   }
 
@@ -182,6 +188,7 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
     settle() {
       cards.settle()
       sight.settle()
+      writeTallies()
       void writeStories()
     },
   }

@@ -71,6 +71,7 @@ function drawStrip(host: HTMLElement, started?: Reader): void {
   const open = strip.querySelector('details')?.open === true
   const held = strip.contains(document.activeElement)
   strip.hidden = figures.size === 0
+  document.documentElement.toggleAttribute('data-own', figures.size > 0)
   writePaper(figures)
   if (figures.size === 0) {
     strip.innerHTML = ''
