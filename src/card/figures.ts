@@ -14,6 +14,7 @@ import type {
 } from '../../calculators/define.ts'
 import { formatQuantity } from '../quantity/index.ts'
 import { usedGiven } from '../ledger/given.ts'
+import { onlyRef } from '../ledger/refs.ts'
 import { untold } from '../ledger/untold.ts'
 import type { Given, PlainValue, PublishedBlock, PublishedNumber } from '../ledger/published.ts'
 import type { CardContext } from './context.ts'
@@ -58,9 +59,7 @@ function otherUnit(number: PublishedNumber, units: readonly [string, string]): s
 /** The single number this one repeats: an input that was given by name. */
 function originOf(number: PublishedNumber, given: Given | undefined, ctx: CardContext) {
   if (given?.type !== 'number' || given.how !== 'reference') return number
-  const { expression } = number
-  const repeats = typeof expression === 'object' && 'ref' in expression ? expression.ref : given.id
-  const origin = ctx.number(repeats)
+  const origin = ctx.number(onlyRef(number.expression) ?? given.id)
   return origin?.value === number.value ? origin : number
 }
 

@@ -5,6 +5,7 @@
  */
 import { formatQuantity } from '../quantity/index.ts'
 import type { PublishedNumber } from '../ledger/published.ts'
+import { onlyRef } from '../ledger/refs.ts'
 import type { CardContext } from './context.ts'
 import { attribute, escape, idOf } from './html.ts'
 import { markHtml } from './mark.ts'
@@ -50,14 +51,11 @@ export function isTableResult(number: PublishedNumber): boolean {
   return number.calculator !== null && number.name.split('.').length > 2
 }
 
-/** The number that another one is, given by name. */
-export function referenceOf({ expression }: PublishedNumber): string | undefined {
-  return typeof expression === 'object' && 'ref' in expression ? expression.ref : undefined
-}
-
 /** What an input was taken from whole: its story is that number's. */
 export function givenByName(number: PublishedNumber): string | undefined {
-  return number.block !== null && number.calculator === null ? referenceOf(number) : undefined
+  return number.block !== null && number.calculator === null
+    ? onlyRef(number.expression)
+    : undefined
 }
 
 /**

@@ -3,13 +3,14 @@
  * what took its place. Phrasing content, for the table at a note's end and wherever a story is told.
  */
 import type { Expression, PublishedNumber } from '../ledger/published.ts'
+import { onlyRef } from '../ledger/refs.ts'
 import { fromSI, toSI } from '../quantity/index.ts'
 import { receiptKey } from '../ledger/money.ts'
 import type { CardContext } from './context.ts'
 import { firm, sentenceHtml } from './firm.ts'
 import { attribute, escape } from './html.ts'
 import { inForce } from './in-force.ts'
-import { dataHtml, nameOf, nowText, referenceOf, storyHref, textIn, textOf } from './number.ts'
+import { dataHtml, nameOf, nowText, storyHref, textIn, textOf } from './number.ts'
 import { capital, dateWords, isSum, labelOf } from './words.ts'
 import { words } from '../words/words.ts'
 
@@ -91,7 +92,7 @@ function measuredHtml(number: PublishedNumber): string {
 function workedHtml(number: PublishedNumber, ctx: CardContext): string {
   const parts: string[] = []
   const { expression } = number
-  if (expression !== undefined && referenceOf(number) === undefined) {
+  if (expression !== undefined && onlyRef(number.expression) === undefined) {
     parts.push(`${escape(expressionText(expression, ctx))} = ${escape(textOf(number))}.`)
   }
   const block = number.block === null ? undefined : ctx.block(number.block)
@@ -186,7 +187,7 @@ export function laterHtml(number: PublishedNumber, ctx: CardContext): string {
 /** Everything about where a number comes from, as phrasing content. */
 export function originHtml(number: PublishedNumber, ctx: CardContext): string {
   // What was given by name has its story where the name stands.
-  if (referenceOf(number) !== undefined)
+  if (onlyRef(number.expression) !== undefined)
     return [words`Given by name.`, laterHtml(number, ctx)].join(' ').trim()
   const parts = [
     measuredHtml(number),

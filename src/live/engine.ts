@@ -123,8 +123,7 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
     }
   }
 
-  // It counts all that the note has, which is more than a key moves.
-  const showTallies = afterQuiet(writeTallies)
+  /** They count all that the note has, which is more than a key moves. */
   function writeTallies(): void {
     for (const element of tallies) {
       const html = tallyHtml(element.dataset.tally ?? '', ctx)
@@ -132,8 +131,7 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
     }
   }
 
-  // The table at the end is long and seldom looked at while typing.
-  const showStories = afterQuiet(() => void writeStories())
+  /** The table at the end is long and seldom looked at while typing. */
   async function writeStories(): Promise<void> {
     if (stories === null) return
     const { storiesHtml } = await import('../card/stories.ts')
@@ -144,6 +142,12 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
     }
   }
 
+  function writeRest(): void {
+    writeTallies()
+    void writeStories()
+  }
+  const showRest = afterQuiet(writeRest)
+
   function show({ numbers: moved, blocks }: Pick<Reworked, 'numbers' | 'blocks'>): void {
     ctx = contextFor(ledger)
     steady(() => {
@@ -151,8 +155,7 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
       showNumbers(moved)
       showVerdicts()
     })
-    showTallies()
-    showStories()
+    showRest()
   }
 
   return {
@@ -188,8 +191,7 @@ export async function startEngine(page: PageFigures): Promise<Engine> {
     settle() {
       cards.settle()
       sight.settle()
-      writeTallies()
-      void writeStories()
+      writeRest()
     },
   }
 }

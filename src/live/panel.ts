@@ -8,6 +8,7 @@ import { isTableResult, storyHref, textOf } from '../card/number.ts'
 import { capital, howWords, labelOf } from '../card/words.ts'
 import type { Field } from '../../calculators/define.ts'
 import type { PublishedNumber } from '../ledger/published.ts'
+import { onlyRef } from '../ledger/refs.ts'
 import { controlHtml, halves, isHalfTyped, joined, unitsOffered } from './field.ts'
 import { parseQuantity } from '../quantity/index.ts'
 import { patience } from './quiet.ts'
@@ -157,7 +158,7 @@ function offered(field: Extract<Field, { type: 'number' }>, text: string, builde
 
 /** An input that was given by name can be changed there as well, and moves more. */
 function rootHtml({ expression, block }: PublishedNumber, reader: Reader): string {
-  const id = typeof expression === 'object' && 'ref' in expression ? expression.ref : undefined
+  const id = onlyRef(expression)
   const root = id === undefined || block === null ? undefined : reader.engine.ctx.number(id)
   if (root === undefined) return ''
   const label = escape(labelOf(root, reader.engine.ctx))

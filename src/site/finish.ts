@@ -78,9 +78,10 @@ export async function finishSite(options: FinishOptions): Promise<readonly Probl
   const searchFiles = ['search/names.json', ...found.map(({ path }) => path)]
   await write('search/files.json', `${JSON.stringify(searchFiles, null, 1)}\n`)
   await write('_headers', headersText(policies, base))
-  const scripts = (await filesOf(folder)).filter((file) => /^_astro\/.*\.js$/.test(file))
   const worker =
-    site?.offline === true ? workerText(await editionOf(folder), scripts) : goneWorkerText
+    site?.offline === true
+      ? workerText(await editionOf(folder), (await filesOf(folder)).filter(isScript))
+      : goneWorkerText
   await write(workerFile, worker)
   return problems
 }
@@ -88,6 +89,8 @@ export async function finishSite(options: FinishOptions): Promise<readonly Probl
 const isListed = (file: string, html: string): boolean =>
   file !== '404.html' &&
   !/<meta http-equiv="refresh"|<meta name="robots" content="noindex"/i.test(html)
+
+const isScript = (file: string): boolean => /^_astro\/.*\.js$/.test(file)
 
 /** Every file of the site, by its path there, in one order everywhere. */
 async function filesOf(folder: string): Promise<readonly string[]> {

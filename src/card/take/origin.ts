@@ -4,13 +4,13 @@
  */
 import type { PublishedNumber } from '../../ledger/published.ts'
 import type { CardContext } from '../context.ts'
-import { referenceOf } from '../number.ts'
+import { onlyRef } from '../../ledger/refs.ts'
 
 export function originOf(number: PublishedNumber, ctx: CardContext): PublishedNumber {
   const seen = new Set<string>()
   let origin = number
   for (;;) {
-    const ref = referenceOf(origin)
+    const ref = onlyRef(origin.expression)
     if (ref === undefined || seen.has(ref)) return origin
     seen.add(ref)
     const next = [ctx.replacedBy(ref), ctx.number(ref)].find((one) => one?.value === number.value)

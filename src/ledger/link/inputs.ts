@@ -93,43 +93,39 @@ function linkWord(
 /** The calculator's own value where it has one; else it is missing, unless it may be. */
 function leftOut(ctx: LinkContext, slot: Slot, field: SingleField): Given | undefined {
   const { note, block, path } = slot
-  if (field.type === 'number' && field.assume !== undefined) {
-    const id = addNumber(ctx, note, path, block, {
-      kind: 'assumed',
-      firmness: 'assumed',
-      block: `${note.slug}/${block.name}`,
-      of: field.of,
-      typed: asTyped(field.assume.value, field),
-      because: field.assume.because,
-    })
-    return { type: 'number', id, how: 'assumed-default' }
+  if (field.type === 'number') {
+    const usual = usualOf(ctx, block, field)
+    if (usual !== undefined) {
+      const owner = `${note.slug}/${block.name}`
+      const id = addNumber(ctx, note, path, block, { ...usual, block: owner, of: field.of })
+      return { type: 'number', id, how: 'assumed-default' }
+    }
   }
   if (field.type === 'choice' && field.assume !== undefined)
     return { type: 'word', value: field.assume.value, how: 'assumed-default' }
-  const setting = field.type === 'number' ? settingFor(ctx, block, field) : undefined
-  if (setting !== undefined) {
-    const id = addNumber(ctx, note, path, block, {
-      kind: 'chosen',
-      firmness: 'chosen',
-      block: `${note.slug}/${block.name}`,
-      of: 'fraction',
-      typed: setting,
-      because: words`said in the site’s settings`,
-    })
-    return { type: 'number', id, how: 'assumed-default' }
-  }
   if (field.optional !== true) reportMissing(ctx, slot, field)
   return undefined
 }
 
-function settingFor(
-  { site }: LinkContext,
-  { given }: BlockSource,
-  { setting }: NumberField,
-): string | undefined {
-  return setting === undefined || given[setting.unless] !== undefined
-    ? undefined
-    : site[setting.name]
+/** The calculator's, or what the site's settings say where no other input says it already. */
+function usualOf({ site }: LinkContext, { given }: BlockSource, field: NumberField) {
+  const { assume, setting } = field
+  if (assume !== undefined)
+    return {
+      kind: 'assumed',
+      firmness: 'assumed',
+      typed: asTyped(assume.value, field),
+      because: assume.because,
+    } as const
+  const said =
+    setting === undefined || given[setting.unless] !== undefined ? undefined : site[setting.name]
+  if (said === undefined) return undefined
+  return {
+    kind: 'chosen',
+    firmness: 'chosen',
+    typed: said,
+    because: words`said in the site’s settings`,
+  } as const
 }
 
 function reportMissing(ctx: LinkContext, slot: Slot, field: SingleField): void {

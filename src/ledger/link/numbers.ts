@@ -6,7 +6,7 @@ import { blankNumber } from '../blank.ts'
 import { defined } from '../defined.ts'
 import type { At, NamedSum, NoteSource, RootSource } from '../note-source.ts'
 import type { Expression, PublishedNumber } from '../published.ts'
-import { refsOf } from '../refs.ts'
+import { onlyRef, refsOf } from '../refs.ts'
 import type { LinkContext } from './context.ts'
 import { resolveName, resolveSum } from './resolve.ts'
 import { instrumentOf, sourceOf } from './sources.ts'
@@ -77,7 +77,8 @@ export function numberFor(
   text: string,
   at: At,
 ): string {
-  if (typeof expression === 'object' && 'ref' in expression) return expression.ref
+  const ref = onlyRef(expression)
+  if (ref !== undefined) return ref
   const name = text.replace(/\s+/g, ' ')
   const id = `${note.slug}/${name}`
   return ctx.numbers.has(id) ? id : addNumber(ctx, note, name, at, summed(expression))

@@ -6,6 +6,7 @@
  */
 import type { At, NoteImport, NoteSource, Sum } from '../note-source.ts'
 import type { Expression } from '../published.ts'
+import { onlyRef } from '../refs.ts'
 import { didYouMean } from '../report.ts'
 import { ownName, ownNames, report, type LinkContext, type Named } from './context.ts'
 import { resolveField } from './fields.ts'
@@ -133,7 +134,8 @@ export function resolveName(
 ): string | undefined {
   const expression = resolveSum(ctx, note, sum)
   if (expression === undefined) return undefined
-  if (typeof expression === 'object' && 'ref' in expression) return expression.ref
+  const ref = onlyRef(expression)
+  if (ref !== undefined) return ref
   report(ctx, note, at, {
     rule: 'not-a-name',
     text: words`\`${attribute}\` takes one name, not a sum`,

@@ -4,7 +4,7 @@
  * the result of another card.
  */
 import type { Given, PublishedNumber } from '../published.ts'
-import { refsOf } from '../refs.ts'
+import { onlyRef, refsOf } from '../refs.ts'
 
 export interface NumberLookup {
   number(id: string): PublishedNumber | undefined
@@ -28,9 +28,9 @@ export function plusMinusOf(
     seen.add(number.id)
     if (number.plusMinus !== null && number.plusMinus > 0)
       return number.value === now ? number.plusMinus : undefined
-    const { expression } = number
-    if (typeof expression !== 'object' || !('ref' in expression)) return undefined
-    number = standing(expression.ref, lookup)
+    const ref = onlyRef(number.expression)
+    if (ref === undefined) return undefined
+    number = standing(ref, lookup)
   }
   return undefined
 }

@@ -9,6 +9,7 @@ import { words } from '../../words/words.ts'
 import { givenNumbers } from '../given.ts'
 import { currencyIn } from '../money.ts'
 import type { PublishedBlock, PublishedNumber } from '../published.ts'
+import { onlyRef } from '../refs.ts'
 import type { Missing } from './compute.ts'
 import { report, type WorkContext } from './context.ts'
 
@@ -45,8 +46,7 @@ export function currencyOfBlock(ctx: WorkContext, block: PublishedBlock): BlockC
 
 /** The number that was named there, or the field itself. */
 function nameIn({ numbers }: WorkContext, number: PublishedNumber): string {
-  const { expression } = number
-  const ref = typeof expression === 'object' && 'ref' in expression ? expression.ref : undefined
+  const ref = onlyRef(number.expression)
   const { name } = (ref === undefined ? undefined : numbers.get(ref)) ?? number
   return number.expression === undefined ? name.slice(name.indexOf('.') + 1) : name
 }

@@ -11,6 +11,7 @@ import { none } from '../../quantity/vector.ts'
 import { unitsIn } from '../in-currency.ts'
 import { currencyIn, currencyOf, moneyText } from '../money.ts'
 import type { PublishedNumber } from '../published.ts'
+import { onlyRef } from '../refs.ts'
 import { figuresShown, showRoot, shownIn, showWorked, type ShownAs } from '../show.ts'
 import type { Evaluated, WorkContext } from './context.ts'
 import { plusMinusOf } from './plus-minus.ts'
@@ -58,8 +59,7 @@ function originalOf(
 ): PublishedNumber | undefined {
   const seen = new Set<PublishedNumber>([number])
   for (let last = number; ;) {
-    const { expression } = last
-    const ref = typeof expression === 'object' && 'ref' in expression ? expression.ref : undefined
+    const ref = onlyRef(last.expression)
     const next = ref === undefined ? undefined : (replacements.get(ref) ?? numbers.get(ref))
     if (next === undefined || seen.has(next)) return last === number ? undefined : last
     seen.add(next)
@@ -84,9 +84,8 @@ function shownAs(
     number.part === undefined || quantity === null ? undefined : currencyOf(quantity.vector)
   if (currency !== undefined && quantity !== null)
     return { shown: moneyText(quantity.value, currency), display: currency }
-  const { expression } = number
-  const isName = typeof expression === 'object' && 'ref' in expression
-  const keepsUnit = expression === undefined || isName || units?.includes(unit ?? '') === true
+  const isGiven = number.expression === undefined || onlyRef(number.expression) !== undefined
+  const keepsUnit = isGiven || units?.includes(unit ?? '') === true
   const { site } = ctx.published
   if (typed !== undefined && keepsUnit) {
     const shown = showRoot(quantity, typed, evaluated, units)

@@ -14,6 +14,7 @@ import type { Quantity, Slip } from '../../quantity/types.ts'
 import { unitsIn } from '../in-currency.ts'
 import { currencyIn } from '../money.ts'
 import type { PublishedNumber } from '../published.ts'
+import { onlyRef } from '../refs.ts'
 import { isToldOfPart } from '../part-kinds.ts'
 import { rangeSlip, unitsAllowed, unusualRemark } from '../range.ts'
 import { fieldName, report, reportSlip, type WorkContext } from './context.ts'
@@ -59,8 +60,7 @@ export function refusal(
 
 /** A part's figure that is no such quantity is told where the part stands. */
 function isToldAtPart({ numbers }: WorkContext, number: PublishedNumber, field: NumberField) {
-  const { expression } = number
-  const ref = typeof expression === 'object' && 'ref' in expression ? expression.ref : undefined
+  const ref = onlyRef(number.expression)
   const figure = ref === undefined ? undefined : numbers.get(ref)
   return figure?.part !== undefined && isToldOfPart(figure.name, field.of)
 }

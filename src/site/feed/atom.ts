@@ -3,8 +3,8 @@
  * verdict became another. In: the worked ledger, its calculators, the pages as rendered. Out: its text.
  *
  * Ids are tags (RFC 4151) of the host, the day and the note's first name, so that they stay when the site
- * moves to another path, or the note gets another name. Days are those of the notes; there is no clock in it. It can be written again
- * from a finished site, which is how `verify` holds it.
+ * moves to another path, or the note gets another name. Days are those of the notes; there is no clock in
+ * it. It can be written again from a finished site, which is how `verify` holds it.
  */
 import type { Calculator } from '../../../calculators/define.ts'
 import { standingWords } from '../../../calculators/hazard-names.ts'

@@ -5,7 +5,8 @@
  * Pages come from the network first, asked for anew; only without one (or when it takes too long) is the
  * kept copy shown, and it says at its head when it was read and of which day the notes are. With the first
  * page all scripts are kept: what a change needs is fetched at the first press, which may be in a garage
- * without a network. A new edition fetches anew what was read and drops the old copies. With `offline: false` the script takes away what an earlier site left behind.
+ * without a network. A new edition fetches anew what was read and drops the old copies. With
+ * `offline: false` the script takes away what an earlier site left behind.
  */
 import { language } from '#words'
 import { words } from '../../words/words.ts'
